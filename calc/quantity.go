@@ -3,33 +3,10 @@ package calc
 import (
 	"math/big"
 	"strconv"
+	"sync"
 )
 
 func itoa(n int) string { return strconv.Itoa(n) }
-
-// System says which readers a unit is at home with.
-type System uint8
-
-// Systems of units. A unit of neither system (degrees, minutes) is never converted for display.
-const (
-	Neither System = iota
-	Metric
-	Inch
-)
-
-// Unit is one unit of measurement. Value in base units (m, kg, s, A, K, degree,
-// piece) = value × Factor + Offset; Offset is nil but for temperatures.
-type Unit struct {
-	Name   string   // as printed: "N·m", "in"
-	UCUM   string   // code of the Unified Code for Units of Measure
-	Dim    Dim      //
-	Factor *big.Rat // exact
-	Offset *big.Rat // exact, nil for none
-	System System
-}
-
-// One is the unit of plain numbers.
-var One = &Unit{UCUM: "1", Factor: big.NewRat(1, 1)}
 
 // Exact is the Decimals of a quantity that is known without limit, such as 3/8 in.
 const Exact = -1
@@ -70,40 +47,59 @@ func (q Quantity) Base() *big.Rat {
 }
 
 // In is q counted in u, which must be of a fitting dimension. Its decimals are
-// those that the authored ones are worth in u.
+// those that the authored ones are worth in u: the fewest whose step is not
+// coarser than the authored step.
 func (q Quantity) In(u *Unit) Quantity {
 	if u == q.Unit {
 		return q
 	}
-	v := q.Base()
-	if u.Offset != nil {
-		v.Sub(v, u.Offset)
+	c := conversionOf(q.Unit, u)
+	v := new(big.Rat).Mul(q.num, c.ratio)
+	if c.offset != nil {
+		v.Add(v, c.offset)
 	}
-	v.Quo(v, u.Factor)
-	return NewQuantity(v, u, decimalsIn(q, u))
+	d := q.Decimals
+	if d != Exact {
+		d = min(max(0, d+c.shift), max(maxShown, d))
+	}
+	return NewQuantity(v, u, d)
 }
 
-// decimalsIn carries the resolution of q over to u: the most decimals whose
-// step is not finer than a tenth of the authored step.
-func decimalsIn(q Quantity, u *Unit) int {
-	if q.Decimals == Exact {
-		return Exact
-	}
-	step := new(big.Rat).Mul(pow10(-q.Decimals), q.Unit.Factor)
-	step.Quo(step, u.Factor)
-	d := 0
-	for d < 12 && pow10(-d).Cmp(step) > 0 {
-		d++
-	}
-	return d
+// conversion takes a value from one unit to another: value × ratio + offset.
+type conversion struct {
+	ratio, offset *big.Rat // offset nil for none
+	shift         int      // decimals more than the authored ones
 }
 
-// pow10 is ten to the n.
-func pow10(n int) *big.Rat {
-	if n < 0 {
-		return new(big.Rat).Inv(pow10(-n))
+// conversions keeps those between shared units, of which there are few.
+var conversions sync.Map // [2]*Unit -> *conversion
+
+func conversionOf(from, to *Unit) *conversion {
+	key := [2]*Unit{from, to}
+	if c, ok := conversions.Load(key); ok {
+		return c.(*conversion)
 	}
-	return new(big.Rat).SetInt(new(big.Int).Exp(big.NewInt(10), big.NewInt(int64(n)), nil))
+	c := &conversion{ratio: new(big.Rat).Quo(from.Factor, to.Factor)}
+	for c.shift > -maxShown && pow10(1-c.shift).Cmp(c.ratio) <= 0 {
+		c.shift--
+	}
+	for c.shift < maxShown && pow10(-c.shift).Cmp(c.ratio) > 0 {
+		c.shift++
+	}
+	if from.Offset != nil || to.Offset != nil {
+		c.offset = new(big.Rat)
+		if from.Offset != nil {
+			c.offset.Add(c.offset, from.Offset)
+		}
+		if to.Offset != nil {
+			c.offset.Sub(c.offset, to.Offset)
+		}
+		c.offset.Quo(c.offset, to.Factor)
+	}
+	if from.shared && to.shared {
+		conversions.Store(key, c)
+	}
+	return c
 }
 
 // Cmp orders two quantities of fitting dimensions by value: -1, 0 or 1.

@@ -1,0 +1,357 @@
+package calc
+
+import (
+	"math/big"
+	"strings"
+	"unicode/utf8"
+)
+
+// power is one factor in a compound unit, such as the s⁻² of m/s².
+type power struct {
+	unit *Unit
+	exp  int
+}
+
+// A compound of more terms or higher powers has no use in a workshop, and
+// exponents of dimensions must stay within their int8.
+const (
+	maxTerms = 6
+	maxPower = 9
+	maxExp   = 24
+)
+
+// maxCached bounds what hostile input can leave behind.
+const maxCached = 4096
+
+// find gives the unit spelled so, or says why there is none.
+func (t *table) find(s, gallon string) (*Unit, string) {
+	if u := t.spelled[s]; u != nil {
+		return u, ""
+	}
+	g := gallonIndex(gallon)
+	if u, ok := t.compounds[g].Load(s); ok {
+		return u.(*Unit), ""
+	}
+	u, why := t.read(tidy(s), g)
+	if why == "" && u.shared && t.cached.Add(1) <= maxCached {
+		t.compounds[g].Store(strings.Clone(s), u)
+	}
+	return u, why
+}
+
+func gallonIndex(gallon string) int {
+	switch gallon {
+	case "US":
+		return 1
+	case "UK":
+		return 2
+	}
+	return 0
+}
+
+var tidier = strings.NewReplacer(
+	"⋅", "·", "∙", "·", "•", "·", "*", "·", "×", "·", // every dot and cross that keyboards give
+	"μ", "µ", "Ω", "Ω", // Greek mu, ohm sign
+	" per ", "/", "∕", "/", "⁄", "/", "÷", "/",
+	"\u00a0", " ", "\u2009", " ", "\u202f", " ",
+)
+
+// tidy brings look-alike characters to one form and takes the spaces around signs away.
+func tidy(s string) string {
+	s = strings.Join(strings.Fields(tidier.Replace(s)), " ")
+	for _, sign := range []string{"·", "/"} {
+		s = strings.ReplaceAll(s, " "+sign, sign)
+		s = strings.ReplaceAll(s, sign+" ", sign)
+	}
+	return s
+}
+
+// atom finds one unit of the table.
+func (t *table) atom(s string, gallon int) (*Unit, string) {
+	if u := t.spelled[s]; u != nil {
+		return u, ""
+	}
+	if u := t.volumes[s]; u != nil {
+		switch gallon {
+		case 1:
+			return u, ""
+		case 2:
+			return u.twin, ""
+		}
+		return nil, whyGallon
+	}
+	if short, ok := strings.CutSuffix(s, "."); ok && t.spelled[short] != nil {
+		return t.spelled[short], ""
+	}
+	return nil, whyUnknown
+}
+
+// Why a spelling gives no unit.
+const (
+	whyUnknown = "unknown"
+	whyGallon  = "gallon"
+	whyTwice   = "slash"
+	whyTooMany = "large"
+)
+
+// read parses a tidy spelling: one unit, or a product with at most one slash.
+// A denominator of several units stands in brackets or in further slashes.
+func (t *table) read(s string, gallon int) (*Unit, string) {
+	if u, why := t.atom(s, gallon); why != whyUnknown {
+		return u, why
+	}
+	over, under, divided := strings.Cut(s, "/")
+	terms, why := t.product(nil, over, gallon, 1)
+	if why != "" {
+		return nil, why
+	}
+	for divided && why == "" {
+		var part string
+		if inner, ok := strings.CutPrefix(under, "("); ok && strings.HasSuffix(inner, ")") {
+			part, divided = inner[:len(inner)-1], false
+		} else {
+			part, under, divided = strings.Cut(under, "/")
+			if strings.Contains(part, "·") {
+				return nil, whyTwice
+			}
+		}
+		terms, why = t.product(terms, part, gallon, -1)
+	}
+	if why != "" {
+		return nil, why
+	}
+	u := t.compound(terms)
+	if u == nil {
+		return nil, whyTooMany
+	}
+	return u, ""
+}
+
+func (t *table) product(terms []power, s string, gallon, sign int) ([]power, string) {
+	if s == "1" && sign > 0 {
+		return terms, ""
+	}
+	if u, why := t.atom(s, gallon); why == "" {
+		return append(terms, power{u.Difference(), sign}), ""
+	}
+	for part := range strings.SplitSeq(s, "·") {
+		u, why := t.atom(part, gallon)
+		exp := 1
+		if why == whyUnknown {
+			name, e := splitPower(part)
+			if exp = e; exp != 0 {
+				u, why = t.atom(name, gallon)
+			}
+		}
+		if why != "" {
+			return nil, why
+		}
+		if len(terms) == maxTerms {
+			return nil, whyTooMany
+		}
+		terms = append(terms, power{u.Difference(), sign * exp})
+	}
+	return terms, ""
+}
+
+const superscripts = "⁰¹²³⁴⁵⁶⁷⁸⁹"
+
+// splitPower parts "s²", "s^2" and "s2" into name and power, 0 where there is none.
+func splitPower(s string) (string, int) {
+	r, size := utf8.DecodeLastRuneInString(s)
+	if size == 0 {
+		return s, 0
+	}
+	name, digit := s[:len(s)-size], -1
+	if '1' <= r && r <= '9' {
+		name, digit = strings.TrimSuffix(name, "^"), int(r-'0')
+	} else if at := strings.IndexRune(superscripts, r); at >= 0 {
+		digit = utf8.RuneCountInString(superscripts[:at])
+	}
+	if digit <= 0 {
+		return s, 0
+	}
+	if short, ok := strings.CutSuffix(name, "⁻"); ok {
+		return short, -digit
+	}
+	return name, digit
+}
+
+// compound is the unit of a product of powers, nil where that goes too far.
+func (t *table) compound(terms []power) *Unit {
+	terms = merge(terms)
+	if len(terms) == 0 {
+		return One
+	}
+	if len(terms) == 1 && terms[0].exp == 1 {
+		return terms[0].unit
+	}
+	if !reasonable(terms) {
+		return nil
+	}
+	u := &Unit{Factor: big.NewRat(1, 1), terms: terms, Source: "product of its units"}
+	metric, isInch := false, false
+	for _, f := range terms {
+		for range max(f.exp, -f.exp) {
+			if f.exp > 0 {
+				u.Factor.Mul(u.Factor, f.unit.Factor)
+				u.Dim = u.Dim.Mul(f.unit.Dim)
+			} else {
+				u.Factor.Quo(u.Factor, f.unit.Factor)
+				u.Dim = u.Dim.Div(f.unit.Dim)
+			}
+		}
+		metric = metric || f.unit.System == Metric
+		isInch = isInch || f.unit.System == Inch
+	}
+	switch {
+	case metric && !isInch:
+		u.System = Metric
+	case isInch && !metric:
+		u.System = Inch
+	}
+	u.Name, u.UCUM = compoundName(terms), compoundUCUM(terms)
+	if known := t.spelled[u.Name]; known != nil && known.Dim == u.Dim && known.Factor.Cmp(u.Factor) == 0 {
+		return known
+	}
+	key := u.Name + " " + itoa(int(u.Dim.Kind))
+	if known, ok := t.interned.Load(key); ok {
+		return known.(*Unit)
+	}
+	if t.cached.Add(1) > maxCached {
+		return u
+	}
+	u.shared = true
+	known, _ := t.interned.LoadOrStore(key, u)
+	return known.(*Unit)
+}
+
+// merge adds up the powers of each unit, in the order they first stand.
+func merge(terms []power) []power {
+	var merged []power
+next:
+	for _, f := range terms {
+		for i := range merged {
+			if merged[i].unit == f.unit {
+				merged[i].exp += f.exp
+				continue next
+			}
+		}
+		merged = append(merged, f)
+	}
+	kept := merged[:0]
+	for _, f := range merged {
+		if f.exp != 0 {
+			kept = append(kept, f)
+		}
+	}
+	return kept
+}
+
+func reasonable(terms []power) bool {
+	if len(terms) > maxTerms {
+		return false
+	}
+	var exp [bases]int
+	for _, f := range terms {
+		if max(f.exp, -f.exp) > maxPower {
+			return false
+		}
+		for i, e := range f.unit.Dim.exp {
+			exp[i] += int(e) * f.exp
+			if max(exp[i], -exp[i]) > maxExp {
+				return false
+			}
+		}
+	}
+	return true
+}
+
+func compoundName(terms []power) string {
+	return joinTerms(terms, "·", func(f power, e int) string {
+		name := f.unit.Name
+		if f.exp > 0 && f.unit.Plural != "" {
+			name = f.unit.Plural
+		}
+		if e > 1 {
+			name += string([]rune(superscripts)[e])
+		}
+		return name
+	})
+}
+
+func compoundUCUM(terms []power) string {
+	return joinTerms(terms, ".", func(f power, e int) string {
+		if e == 1 {
+			return f.unit.UCUM
+		}
+		if strings.ContainsAny(f.unit.UCUM, "./0123456789'{") {
+			return "(" + f.unit.UCUM + ")" + itoa(e)
+		}
+		return f.unit.UCUM + itoa(e)
+	})
+}
+
+// joinTerms writes powers above and below one slash; below it, several of them
+// in brackets.
+func joinTerms(terms []power, dot string, show func(f power, e int) string) string {
+	var over, under []string
+	for _, f := range terms {
+		if f.exp > 0 {
+			over = append(over, show(f, f.exp))
+		} else {
+			under = append(under, show(f, -f.exp))
+		}
+	}
+	s := strings.Join(over, dot)
+	if s == "" {
+		s = "1"
+	}
+	switch len(under) {
+	case 0:
+		return s
+	case 1:
+		if strings.ContainsAny(under[0], "./·") {
+			return s + "/(" + under[0] + ")"
+		}
+		return s + "/" + under[0]
+	}
+	return s + "/(" + strings.Join(under, dot) + ")"
+}
+
+// compoundPartner swaps every unit of a compound for its largest partner.
+func (u *Unit) compoundPartner(gallon string) *Unit {
+	if u.System == Neither {
+		return nil
+	}
+	terms := make([]power, len(u.terms))
+	for i, f := range u.terms {
+		if terms[i] = f; f.unit.System == Neither {
+			continue
+		}
+		if len(f.unit.partners) == 0 {
+			return nil
+		}
+		p := f.unit.partners[0].unit
+		if gallon == "UK" && p.System == Inch && p.twin != nil {
+			p = p.twin
+		}
+		terms[i].unit = p
+	}
+	return theTable.compound(terms)
+}
+
+// powers is u as terms, so that products of compounds stay flat.
+func (u *Unit) powers(sign int) []power {
+	switch {
+	case u == One:
+		return nil
+	case u.terms == nil:
+		return []power{{u, sign}}
+	}
+	terms := make([]power, len(u.terms))
+	for i, f := range u.terms {
+		terms[i] = power{f.unit, sign * f.exp}
+	}
+	return terms
+}
