@@ -70,6 +70,13 @@ type List struct {
 	At    Span
 }
 
+// Between is limits with one end or both worked out. It stands in the body of
+// a Call only. A nil end is unbounded.
+type Between struct {
+	Low, High, Target Expr
+	At                Span
+}
+
 // Op is an operator.
 type Op uint8
 
@@ -104,21 +111,31 @@ func (e *Cond) Type() Type   { return e.Then.Type() }
 func (e *Call) Type() Type   { return e.Of }
 func (e *List) Type() Type   { return e.Of }
 
-func (e *Const) Span() Span  { return e.At }
-func (e *Var) Span() Span    { return e.At }
-func (e *Unary) Span() Span  { return e.At }
-func (e *Binary) Span() Span { return e.At }
-func (e *Cond) Span() Span   { return e.At }
-func (e *Call) Span() Span   { return e.At }
-func (e *List) Span() Span   { return e.At }
+// Type is that of the end given.
+func (e *Between) Type() Type {
+	if e.Low != nil {
+		return LimitsOf(e.Low.Type().Dim)
+	}
+	return LimitsOf(e.High.Type().Dim)
+}
 
-func (*Const) expr()  {}
-func (*Var) expr()    {}
-func (*Unary) expr()  {}
-func (*Binary) expr() {}
-func (*Cond) expr()   {}
-func (*Call) expr()   {}
-func (*List) expr()   {}
+func (e *Const) Span() Span   { return e.At }
+func (e *Between) Span() Span { return e.At }
+func (e *Var) Span() Span     { return e.At }
+func (e *Unary) Span() Span   { return e.At }
+func (e *Binary) Span() Span  { return e.At }
+func (e *Cond) Span() Span    { return e.At }
+func (e *Call) Span() Span    { return e.At }
+func (e *List) Span() Span    { return e.At }
+
+func (*Const) expr()   {}
+func (*Between) expr() {}
+func (*Var) expr()     {}
+func (*Unary) expr()   {}
+func (*Binary) expr()  {}
+func (*Cond) expr()    {}
+func (*Call) expr()    {}
+func (*List) expr()    {}
 
 // Key tells variables apart: the name, and the place in brackets.
 func (v *Var) Key() string {

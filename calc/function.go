@@ -2,7 +2,6 @@ package calc
 
 import (
 	"fmt"
-	"math/big"
 	"strings"
 )
 
@@ -21,12 +20,17 @@ type Function struct {
 	// Body nothing below is needed. It may return nil to fall back to Exact.
 	Body func(args []Expr) (Expr, *Problem)
 
+	// Shows is what a formula prints instead of the name, nil for the name. It
+	// may use an argument more than once.
+	Shows func(args []Expr) (Expr, *Problem)
+
 	// Result is the type of the result for arguments that fit Args.
 	Result func(args []Type) Type
-	// Exact is the value for exact arguments. A problem's span is filled in by Eval.
+	// Exact is the value for exact arguments, lists laid out flat. A problem's
+	// span is filled in by Eval.
 	Exact func(args []Value) (Value, *Problem)
-	// Range holds every result for arguments within the given ranges, in base
-	// units; a list gives one range for each number. nil says nothing is known.
+	// Range holds every result for arguments within the given ranges, lists laid
+	// out flat, in base units. nil says nothing is known.
 	Range func(args []Interval) Interval
 }
 
@@ -48,9 +52,6 @@ type Example struct {
 	Gives  Quantity // compared at the decimals written
 	Source string   // where it is published, and how it was obtained
 }
-
-// Interval is every number from Lo to Hi, both included. A nil end is unbounded.
-type Interval struct{ Lo, Hi *big.Rat }
 
 // Signature shows the call with the names of its arguments:
 // "wrench_setting(torque, wrench_length, adapter_length, [angle])".
