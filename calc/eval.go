@@ -122,7 +122,7 @@ func evalBinary(e *Binary, env Env) (Value, *Problem) {
 		}
 		q = multiply(q, r, e.Op, e.Of.Dim)
 	default:
-		return Truth(holds(e.Op, q.Cmp(r))), nil
+		return Truth(ordered(e.Op, q.Cmp(r))), nil
 	}
 	if tooBig(q.num) {
 		return nil, outOfReach(e.At)
@@ -155,7 +155,7 @@ func truths(op Op, a, b bool) bool {
 	return a != b
 }
 
-func holds(op Op, cmp int) bool {
+func ordered(op Op, cmp int) bool {
 	switch op {
 	case Less:
 		return cmp < 0

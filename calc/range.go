@@ -105,7 +105,7 @@ var minusOne = big.NewRat(-1, 1)
 func (r *ranger) constant(v Value) reach {
 	switch v := v.(type) {
 	case Quantity:
-		return number(v.Base())
+		return exactly(v.Base())
 	case Limits:
 		return reach{in: ends(v.Low, v.High)}
 	case Truth:
@@ -115,14 +115,14 @@ func (r *ranger) constant(v Value) reach {
 	case Numbers:
 		var l reach
 		for _, q := range v {
-			l.list = append(l.list, number(q.Base()))
+			l.list = append(l.list, exactly(q.Base()))
 		}
 		return l
 	}
 	panic("calc: unknown value")
 }
 
-func number(b *big.Rat) reach { return reach{in: PointInterval(b), form: constant(b)} }
+func exactly(b *big.Rat) reach { return reach{in: PointInterval(b), form: constant(b)} }
 
 func ends(low, high *Quantity) Interval {
 	var i Interval
@@ -147,7 +147,7 @@ func (r *ranger) linear(form affine, in Interval) reach {
 // fresh is a number of which only the range is known.
 func (r *ranger) fresh(in Interval) reach {
 	if in.IsPoint() {
-		return number(in.Lo)
+		return exactly(in.Lo)
 	}
 	r.symbols = append(r.symbols, in)
 	return reach{in: in, form: affine{new(big.Rat), []summand{{len(r.symbols) - 1, big.NewRat(1, 1)}}}}
@@ -264,7 +264,7 @@ func (r *ranger) quotient(e *Binary, x, y reach) reach {
 	case y.in.IsPoint():
 		return r.linear(x.form.scale(inverse.Lo), x.in.Mul(inverse))
 	case x.form.key() == y.form.key():
-		return number(big.NewRat(1, 1))
+		return exactly(big.NewRat(1, 1))
 	}
 	return r.named(x.in.Mul(inverse), "/", x, y)
 }
