@@ -125,6 +125,11 @@ func (b *brute) solve(x *big.Rat) *Pack {
 	return best
 }
 
+// evenly draws one of the values, each as likely as the others.
+func evenly(t *rapid.T, label string, values ...int) int {
+	return rapid.SampledFrom(values).Draw(t, label)
+}
+
 // drawProblem makes a small kit: exact sizes and bands, twins, negative limits,
 // open ends, packs of nothing, targets off the middle and off the grid.
 func drawProblem(t *rapid.T) FitProblem {
@@ -135,19 +140,19 @@ func drawProblem(t *rapid.T) FitProblem {
 		Nearest: rapid.Bool().Draw(t, "nearest"),
 	}
 	bands := rapid.IntRange(0, 2).Draw(t, "bands")
-	for range rapid.IntRange(0, 4).Draw(t, "sizes") {
-		n := rapid.IntRange(-1, 12).Draw(t, "thickness")
-		s := FitSize{Nominal: rat(n), Low: rat(n), High: rat(n), Stock: rapid.IntRange(0, 3).Draw(t, "stock")}
+	for range evenly(t, "sizes", 3, 2, 4, 1, 0) {
+		n := evenly(t, "thickness", 5, 3, 1, 2, 4, 6, 7, 8, 9, 10, 11, 12, 0, -1)
+		s := FitSize{Nominal: rat(n), Low: rat(n), High: rat(n), Stock: evenly(t, "stock", 2, 1, 3, 3, 0)}
 		if bands > 0 {
 			s.Low = rat(n - rapid.IntRange(0, bands).Draw(t, "minus"))
 			s.High = rat(n + rapid.IntRange(0, bands).Draw(t, "plus"))
 		}
 		p.Sizes = append(p.Sizes, s)
 	}
-	p.MinPieces = rapid.IntRange(0, 3).Draw(t, "min")
-	p.MaxPieces = p.MinPieces + rapid.IntRange(0, 3).Draw(t, "more")
+	p.MinPieces = evenly(t, "min", 1, 0, 0, 1, 2, 3)
+	p.MaxPieces = p.MinPieces + evenly(t, "more", 1, 2, 3, 0)
 	low := rapid.IntRange(-4, 6).Draw(t, "low")
-	p.Low, p.High = rat(low), rat(low+rapid.IntRange(0, 6).Draw(t, "width"))
+	p.Low, p.High = rat(low), rat(low+evenly(t, "width", 2, 1, 3, 4, 6, 0))
 	switch rapid.IntRange(0, 6).Draw(t, "open") {
 	case 0:
 		p.Low = nil
@@ -196,16 +201,26 @@ func (b *brute) spots(low, high *big.Rat) []*big.Rat {
 	return spots
 }
 
+// drawRange draws readings near those that some pack serves, with ends on and
+// between the lines of the grid.
 func drawRange(t *rapid.T, p FitProblem) (low, high *big.Rat) {
 	unit := big.NewInt(1)
-	if len(p.Sizes) > 0 {
-		unit = p.Sizes[0].Nominal.Denom()
+	low = new(big.Rat)
+	for _, s := range p.Sizes {
+		unit = s.Nominal.Denom()
+		n := big.NewRat(int64(evenly(t, "near", 0, 1, 2)), 1)
+		low.Add(low, n.Mul(n, s.Nominal))
 	}
-	// Thirds and sevenths put the ends between the grid's lines.
-	den := new(big.Int).Mul(unit, big.NewInt(int64(rapid.SampledFrom([]int{1, 3, 7}).Draw(t, "fineness"))))
-	a := rapid.IntRange(-30, 60).Draw(t, "range low")
-	w := rapid.IntRange(0, 60).Draw(t, "range width")
-	return new(big.Rat).SetFrac(big.NewInt(int64(a)), den), new(big.Rat).SetFrac(big.NewInt(int64(a+w)), den)
+	if p.BuildUp {
+		low.Neg(low)
+	}
+	if p.Low != nil {
+		low.Add(low, p.Low)
+	}
+	den := new(big.Int).Mul(unit, big.NewInt(int64(evenly(t, "fineness", 1, 3, 7))))
+	step := func(n int) *big.Rat { return new(big.Rat).SetFrac(big.NewInt(int64(n)), den) }
+	low.Add(low, step(rapid.IntRange(-20, 10).Draw(t, "range low")))
+	return low, new(big.Rat).Add(low, step(evenly(t, "range width", 0, 1, 5, 10, 20, 30, 40, 60)))
 }
 
 // checkAgainstBrute compares everything a Fit says with brute force.
@@ -327,8 +342,10 @@ func FuzzFit(f *testing.F) { f.Fuzz(rapid.MakeFuzz(fitProperty)) }
 
 // Sizes that need more than a machine word give the same picks.
 func TestFitOfLargeNumbersEqualsBruteForce(t *testing.T) {
+	large := 0
 	rapid.Check(t, func(t *rapid.T) {
 		p := drawProblem(t)
+		low, high := drawRange(t, p)
 		huge := new(big.Rat).SetFrac(new(big.Int).Exp(big.NewInt(10), big.NewInt(30), nil), big.NewInt(7))
 		for i := range p.Sizes {
 			s := &p.Sizes[i]
@@ -345,8 +362,35 @@ func TestFitOfLargeNumbersEqualsBruteForce(t *testing.T) {
 		if err != nil {
 			return
 		}
-		low, high := drawRange(t, p)
+		if _, ok := f.engine.(*fitEngineOf[fitLarge]); ok {
+			large++
+		}
 		low, high = low.Mul(low, huge), high.Mul(high, huge)
+		checkAgainstBrute(t, f, p, low, high)
+	})
+	require.Positive(t, large)
+}
+
+// Larger kits over their whole reach, where many picks follow each other.
+func TestFitOfWholeKitsEqualsBruteForce(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		p := drawProblem(t)
+		p.Sizes = nil
+		for range 4 {
+			n := int64(rapid.IntRange(1, 25).Draw(t, "thickness"))
+			band := int64(evenly(t, "band", 0, 0, 1))
+			p.Sizes = append(p.Sizes, FitSize{
+				Nominal: big.NewRat(n, 100), Low: big.NewRat(n-band, 100), High: big.NewRat(n+2*band, 100), Stock: 2,
+			})
+		}
+		p.MinPieces, p.MaxPieces = 0, 3
+		p.Low, p.High, p.Target = big.NewRat(-2, 100), big.NewRat(3, 100), nil
+		f, err := NewFit(p)
+		require.NoError(t, err)
+		low, high := big.NewRat(-5, 100), big.NewRat(80, 100)
+		if p.BuildUp {
+			low, high = new(big.Rat).Neg(high), new(big.Rat).Neg(low)
+		}
 		checkAgainstBrute(t, f, p, low, high)
 	})
 }

@@ -30,15 +30,14 @@ type fitEngineOf[T fitNumber[T]] struct {
 	number       func(*big.Int) T
 	zero, one    T
 	sizes        int
-	min, max     int // pieces
+	max          int // pieces
 	asked        int // the most pieces asked for, whatever the stock
 	above, below *T  // distances from want to the limit's ends, nil where open
 	nearest      bool
-	all          []fitState[T] // with nearest: the packs of every allowed number of pieces
 }
 
 func newEngineOf[T fitNumber[T]](f *Fit, above, below *big.Rat, nearest bool, number func(*big.Int) T) fitEngine {
-	e := &fitEngineOf[T]{number: number, sizes: len(f.sizes), min: f.min, max: f.max, asked: f.max, nearest: nearest}
+	e := &fitEngineOf[T]{number: number, sizes: len(f.sizes), max: f.max, asked: f.max, nearest: nearest}
 	e.zero, e.one = number(big.NewInt(0)), number(big.NewInt(1))
 	if above != nil {
 		v := number(f.steps(above))
@@ -67,7 +66,7 @@ func newEngineOf[T fitNumber[T]](f *Fit, above, below *big.Rat, nearest bool, nu
 			s.times = append(s.times, fitBand[T]{b.nominal.plus(one.nominal), b.low.plus(one.low), b.high.plus(one.high)})
 		}
 	}
-	e.fitTable = newFitTable(steps, e.zero)
+	e.fitTable = newFitTable(steps, e.zero, f.min)
 	return e
 }
 
@@ -80,8 +79,8 @@ func (e *fitEngineOf[T]) withStock(stock []int) fitEngine {
 		steps[i].stock = min(stock[steps[i].size], e.asked)
 		held += steps[i].stock
 	}
-	n.max, n.all = min(e.asked, held), nil
-	n.fitTable = newFitTable(steps, e.zero)
+	n.max = min(e.asked, held)
+	n.fitTable = newFitTable(steps, e.zero, e.min)
 	return &n
 }
 
@@ -90,11 +89,11 @@ func (e *fitEngineOf[T]) spent() int { return e.work + len(e.packs) }
 // levels yields the lists in which to look for a pick, in the order of preference.
 func (e *fitEngineOf[T]) levels(yield func([]fitState[T]) bool) error {
 	if e.nearest {
-		all, err := e.allPieces()
-		if err == nil {
-			yield(all)
+		if _, err := e.level(e.max); err != nil {
+			return err
 		}
-		return err
+		yield(e.front[len(e.steps)])
+		return nil
 	}
 	for k := e.min; k <= e.max; k++ {
 		level, err := e.level(k)
@@ -106,26 +105,6 @@ func (e *fitEngineOf[T]) levels(yield func([]fitState[T]) bool) error {
 		}
 	}
 	return nil
-}
-
-// allPieces merges the levels of every allowed number of pieces.
-func (e *fitEngineOf[T]) allPieces() ([]fitState[T], error) {
-	if e.all != nil {
-		return e.all, nil
-	}
-	if _, err := e.level(e.max); err != nil {
-		return nil, err
-	}
-	e.merge.reset()
-	for k := e.min; k <= e.max; k++ {
-		level, _ := e.level(k) // made above
-		e.merge.add(level, 0, fitBand[T]{e.zero, e.zero, e.zero})
-	}
-	e.all = e.join(-1)
-	if e.work > fitWorkLimit {
-		return nil, ErrTooManyPacks
-	}
-	return e.all, nil
 }
 
 func (e *fitEngineOf[T]) solve(at *big.Int) ([]int, error) {

@@ -31,12 +31,15 @@ type fitPack struct{ step, count, rest int32 }
 // fitTable lists, by number of pieces and by how many steps may be used, the
 // packs that can still be part of a pick, by nominal total; of equal totals the
 // first by the tie rule comes first. It is filled one number of pieces at a
-// time, since most picks need few.
+// time, since most picks need few. What an allowed smaller number of pieces
+// does as well is left out.
 type fitTable[T fitNumber[T]] struct {
 	steps []fitStep[T]
 	twins bool // two sizes are equally thick
 	packs []fitPack
-	cells [][][]fitState[T] // pieces, steps
+	min   int               // pieces allowed
+	cells [][][]fitState[T] // by pieces, by steps
+	front [][]fitState[T]   // by steps: all allowed numbers of pieces so far
 	work  int
 	merge fitMerge[T]
 }
@@ -48,15 +51,19 @@ const (
 	fitPackLimit = 2_000_000
 )
 
-func newFitTable[T fitNumber[T]](steps []fitStep[T], zero T) *fitTable[T] {
-	t := &fitTable[T]{steps: steps, packs: make([]fitPack, 1, 1024)}
+func newFitTable[T fitNumber[T]](steps []fitStep[T], zero T, least int) *fitTable[T] {
+	t := &fitTable[T]{steps: steps, min: least, packs: make([]fitPack, 1, 256)}
 	for i := 1; i < len(steps); i++ {
 		t.twins = t.twins || steps[i].thickness == steps[i-1].thickness
 	}
 	t.cells = [][][]fitState[T]{make([][]fitState[T], len(steps)+1)}
 	none := []fitState[T]{{fitBand: fitBand[T]{zero, zero, zero}}}
+	t.front = make([][]fitState[T], len(steps)+1)
 	for j := range t.cells[0] {
 		t.cells[0][j] = none
+		if least == 0 {
+			t.front[j] = none
+		}
 	}
 	return t
 }
@@ -75,7 +82,10 @@ func (t *fitTable[T]) level(pieces int) ([]fitState[T], error) {
 				}
 				m.add(from, c, step.times[c])
 			}
-			row[j+1] = t.join(int32(j))
+			row[j+1] = t.join(int32(j), t.front[j+1])
+			if k >= t.min {
+				t.front[j+1] = t.append(t.front[j+1], row[j+1])
+			}
 			if t.work > fitWorkLimit || len(t.packs) > fitPackLimit {
 				return nil, ErrTooManyPacks
 			}
@@ -112,8 +122,9 @@ func (m *fitMerge[T]) add(from []fitState[T], count int, band fitBand[T]) {
 	}
 }
 
-// join merges the lists prepared in t.merge, which add pieces of the step.
-func (t *fitTable[T]) join(step int32) []fitState[T] {
+// join merges the lists prepared in t.merge, which add pieces of the step. Packs
+// of fewer pieces are those in front.
+func (t *fitTable[T]) join(step int32, front []fitState[T]) []fitState[T] {
 	m := &t.merge
 	if len(m.lists) == 1 && m.lists[0].count == 0 {
 		return m.lists[0].rest
@@ -141,7 +152,14 @@ func (t *fitTable[T]) join(step int32) []fitState[T] {
 			}
 		}
 		m.lists = open
-		out = t.keep(out, step)
+		for len(front) > 0 && front[0].nominal.cmp(least) < 0 {
+			front = front[1:]
+		}
+		same := 0
+		for same < len(front) && front[same].nominal.cmp(least) == 0 {
+			same++
+		}
+		out = t.keep(out, step, front[:same])
 	}
 	return out
 }
@@ -158,22 +176,37 @@ func (t *fitTable[T]) extend(s fitState[T], step int32, count int, add fitBand[T
 	return fitFound[T]{s, chain}
 }
 
+// append merges two levels, of which the first has fewer pieces.
+func (t *fitTable[T]) append(fewer, more []fitState[T]) []fitState[T] {
+	t.work += len(fewer) + len(more)
+	out := make([]fitState[T], 0, len(fewer)+len(more))
+	for len(fewer) > 0 && len(more) > 0 {
+		if fewer[0].nominal.cmp(more[0].nominal) <= 0 {
+			out, fewer = append(out, fewer[0]), fewer[1:]
+		} else {
+			out, more = append(out, more[0]), more[1:]
+		}
+	}
+	return append(append(out, fewer...), more...)
+}
+
 // keep appends those of the packs found that can still be a pick: for each
 // other one, another comes before it and has a band of totals inside its own.
-func (t *fitTable[T]) keep(out []fitState[T], step int32) []fitState[T] {
+// The packs in fewer have the same total and come before all of those found.
+func (t *fitTable[T]) keep(out []fitState[T], step int32, fewer []fitState[T]) []fitState[T] {
 	found := t.merge.found
 	if len(found) > 1 {
 		t.work += len(found)
 		slices.SortFunc(found, t.order)
 	}
 	first := len(out)
-next:
 	for _, f := range found {
-		for _, kept := range out[first:] {
+		inside := func(o fitState[T]) bool {
 			t.work++
-			if kept.low.cmp(f.low) >= 0 && kept.high.cmp(f.high) <= 0 {
-				continue next
-			}
+			return o.low.cmp(f.low) >= 0 && o.high.cmp(f.high) <= 0
+		}
+		if slices.ContainsFunc(fewer, inside) || slices.ContainsFunc(out[first:], inside) {
+			continue
 		}
 		if f.chain.step == step && f.chain.count > 0 {
 			f.pack = int32(len(t.packs))
