@@ -8,6 +8,7 @@ type Problem struct {
 	Message string // one sentence: what is wrong
 	Reason  string // why it matters at the bench
 	Remedy  string // the way out
+	Edit    *Edit  // the remedy as a change of the text, nil where there is none
 	Unknown *Var   // Eval: the variable that has no value yet; nil otherwise
 }
 
