@@ -124,4 +124,3 @@ type Paren struct {
 // A Bad stands where an expression could not be read or is not of the dialect;
 // there is a finding already, so be silent about it.
 type Bad struct{ node }
-

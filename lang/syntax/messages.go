@@ -1,0 +1,98 @@
+package syntax
+
+import (
+	"strings"
+
+	"github.com/hashicorp/hcl/v2"
+
+	"fettle/lang/diag"
+)
+
+// summaryUnreadable marks a piece that hclsyntax failed on.
+const summaryUnreadable = "Unreadable"
+
+const summaryEncoding = "Invalid character encoding"
+
+// What is found without hclsyntax too.
+const (
+	messageRepeated = "This attribute is set a second time."
+	messageUnclosed = "This block is not closed."
+	messageStray    = "This bracket closes nothing."
+	messageEncoding = "This byte is not part of UTF-8 text."
+)
+
+// translations gives our words for hclsyntax's. The first entry whose summary
+// is the diagnostic's and whose detail is part of its detail holds.
+var translations = []struct{ summary, detail, rule, message string }{
+	{"Attribute redefined", "", ruleRepeated, messageRepeated},
+	{"Argument or block definition required", "", ruleSyntax, "Neither an attribute nor a block begins here."},
+	{"Argument definition required", "", ruleOneLine, "A block stands on the same line as the block around it."},
+	{"Invalid argument name", "", ruleSyntax, "The name of an attribute stands in quotes."},
+	{"Invalid single-argument block definition", "same line", ruleOneLine, "An attribute stands on the line of the `{` and the block goes on below it."},
+	{"Invalid single-argument block definition", "", ruleOneLine, "A block on one line holds one attribute and ends on that line."},
+	{"Unclosed configuration block", "", ruleUnclosed, messageUnclosed},
+	{"Unclosed configuration body", "", ruleUnclosed, "The file ends inside a block."},
+	{"Missing newline after argument", "", ruleOneLine, "After this value the line must end."},
+	{"Unexpected comma after argument", "", ruleSyntax, "Attributes stand on lines of their own, without commas."},
+	{"Missing newline after block definition", "", ruleOneLine, "After the `}` of a block the line must end."},
+	{"Invalid block definition", "equals sign", ruleBlock, "A block has no `=`."},
+	{"Invalid block definition", "same line", ruleBlock, "The `{` of a block is missing on this line."},
+	{"Invalid block definition", "", ruleBlock, "A label in quotes or `{` must stand here."},
+	{"Missing false expression in conditional", "", ruleSyntax, "A choice `condition ? this : that` lacks its `: that`."},
+	{"Missing expression", "", ruleSyntax, "A value is missing."},
+	{"Invalid expression", "", ruleSyntax, "A value is missing or cannot be read."},
+	{"Invalid number literal", "", ruleSyntax, "This is not a number; a quantity or a range stands in quotes."},
+	{"Invalid legacy index syntax", "", ruleForeign, "An index stands in brackets."},
+	{"Nested splat expression not allowed", "", ruleForeign, "`*` does not stand for all members here."},
+	{"Missing close bracket on splat index", "", ruleForeign, "`*` does not stand for all members here."},
+	{"Invalid attribute name", "", ruleSyntax, "A name is missing after the dot."},
+	{"Missing close bracket on index", "", ruleBracket, "The `]` of an index is missing."},
+	{"Unbalanced parentheses", "", ruleBracket, "A `)` is missing."},
+	{"Unterminated function call", "", ruleBracket, "The `)` of a function is missing."},
+	{"Missing argument separator", "", ruleBracket, "A comma or `)` is missing before this."},
+	{"Missing closing parenthesis", "", ruleBracket, "A `)` is missing."},
+	{"Missing function name", "", ruleForeign, "Functions have plain names, without `::`."},
+	{"Missing open parenthesis", "", ruleForeign, "Functions have plain names, without `::`."},
+	{"Unterminated tuple constructor expression", "", ruleBracket, "The `]` of this list is missing."},
+	{"Missing item separator", "", ruleBracket, "A comma or `]` is missing before this."},
+	{"Missing attribute value", "", ruleBracket, "A key without a value stands before this."},
+	{"Missing key/value separator", "", ruleBracket, "`=` is missing between a key and its value."},
+	{"Unterminated object constructor expression", "", ruleBracket, "The `}` of this map is missing."},
+	{"Missing attribute separator", "", ruleBracket, "A comma, a new line or `}` is missing before this."},
+	{"Invalid 'for' expression", "", ruleForeign, "`for` does not build lists here."},
+	{"Invalid 'for' directive", "", ruleForeign, "`%{` begins a directive, which does not exist here."},
+	{"Invalid template directive", "", ruleForeign, "`%{` begins a directive, which does not exist here."},
+	{"Invalid template control keyword", "", ruleForeign, "`%{` begins a directive, which does not exist here."},
+	{"Unexpected end of template", "", ruleForeign, "`%{` begins a directive, which does not exist here."},
+	{"Invalid string literal", "Template", ruleSyntax, "A label is plain text, without `${`."},
+	{"Invalid string literal", "", ruleString, "This text cannot be read."},
+	{"Unterminated string literal", "", ruleString, "A quote opens a text that is not closed."},
+	{"Unterminated template string", "", ruleString, "A text is opened and not closed."},
+	{"Invalid multi-line string", "", ruleString, "A text in quotes ends on the line where it begins."},
+	{"Unclosed template interpolation sequence", "", ruleString, "The `}` of `${` is missing in this text."},
+	{"Extra characters after interpolation expression", "", ruleString, "After the value in `${` a `}` must stand."},
+	{"Invalid escape sequence", "", ruleEscape, "After a backslash stands `n`, `t`, `r`, `\"`, `\\`, or `u` with four hexadecimal digits."},
+	{"Unsupported operator", "", ruleSyntax, "This is not an operator; write `&&`, `||` and `!`."},
+	{"Invalid character", "Single quotes", ruleCharacter, "A single quote stands where a straight double quote belongs."},
+	{"Invalid character", "Curly quotes", ruleCharacter, "A curly quote stands where a straight one belongs."},
+	{"Invalid character", "", ruleCharacter, "This character means nothing outside quotes."},
+	{summaryUnreadable, "", ruleSyntax, "This cannot be read."},
+}
+
+// translate puts a diagnostic into our words. One that the table lacks keeps
+// its own.
+func (b *builder) translate(d *hcl.Diagnostic, start, end int) diag.Finding {
+	from, to := start, start
+	if d.Subject != nil {
+		from = min(max(d.Subject.Start.Byte, start), end)
+		to = min(max(d.Subject.End.Byte, from), end)
+	}
+	// hclsyntax counts the newline into some tokens; nobody can see it there.
+	to = from + len(strings.TrimRight(b.src[from:to], "\r\n"))
+	for _, t := range translations {
+		if t.summary == d.Summary && strings.Contains(d.Detail, t.detail) {
+			return finding(t.rule, b.span(from, to), t.message)
+		}
+	}
+	return finding(ruleSyntax, b.span(from, to), d.Summary+".")
+}
