@@ -4,13 +4,13 @@ import "strings"
 
 // base dimensions, in the order of Dim.exp.
 const (
-	length = iota
-	mass
-	time
-	current
-	temperature
-	angle
-	count
+	baseLength = iota
+	baseMass
+	baseTime
+	baseCurrent
+	baseTemperature
+	baseAngle
+	baseCount
 	bases
 )
 
@@ -49,13 +49,13 @@ func (d Dim) kind(k Kind) Dim { d.Kind = k; return d }
 // The dimensions that authors meet.
 var (
 	Plain           Dim
-	Length          = base(length)
-	Mass            = base(mass)
-	Time            = base(time)
-	Current         = base(current)
-	Angle           = base(angle)
-	TemperatureDiff = base(temperature)
-	Temperature     = base(temperature).kind(PointKind)
+	Length          = base(baseLength)
+	Mass            = base(baseMass)
+	Time            = base(baseTime)
+	Current         = base(baseCurrent)
+	Angle           = base(baseAngle)
+	TemperatureDiff = base(baseTemperature)
+	Temperature     = base(baseTemperature).kind(PointKind)
 	Area            = Length.Mul(Length)
 	Volume          = Area.Mul(Length)
 	Speed           = Length.Div(Time)
@@ -72,10 +72,10 @@ var (
 	FlowRate        = Volume.Div(Time)
 	Density         = Mass.Div(Volume)
 	Expansion       = Plain.Div(TemperatureDiff)
-	Drops           = base(count).kind(DropKind)
-	Strokes         = base(count).kind(StrokeKind)
-	Teeth           = base(count).kind(ToothKind)
-	Counted         = base(count).kind(CountedKind)
+	Drops           = base(baseCount).kind(DropKind)
+	Strokes         = base(baseCount).kind(StrokeKind)
+	Teeth           = base(baseCount).kind(ToothKind)
+	Counted         = base(baseCount).kind(CountedKind)
 )
 
 var dimNames = []struct {
@@ -124,7 +124,7 @@ func (d Dim) Div(e Dim) Dim {
 
 // countKind keeps the counted noun of a rate such as drops per minute.
 func countKind(of, d, e Dim) Kind {
-	if of.exp[count] == 0 {
+	if of.exp[baseCount] == 0 {
 		return NoKind
 	}
 	return max(d.Kind, e.Kind)
