@@ -20,12 +20,12 @@ func (r Readings) Value(v *Var) Value { return r[v.Key()] }
 // The unit of a sum, and of anything times or over a plain number, is that of
 // the left operand that has one. The unit of another product is that of the
 // table that fits it exactly (N·m / mm is kN), else the first of the left
-// operand's system.
+// operand's system, or of the right one's where that has none.
 //
 // Values are exact; decimals only say how many to show. A sum shows the more
 // decimals of the two. Anything times or over a plain number shows its own, and
 // at least two digits where it shrinks more than tenfold. Another product shows
-// as many significant digits as the less precise of the two has.
+// as many significant digits as the less precise of the two has, at least three.
 //
 // The problem is a division by zero, a variable with no value (Problem.Unknown)
 // or of another type, a number too large to be worked out, or a function's own.

@@ -21,7 +21,11 @@ func multiply(x, y Quantity, op Op, d Dim) Quantity {
 		num := apply(new(big.Rat), x.Base(), y.num)
 		return NewQuantity(num, y.Unit, decimalsTimes(num, y, x))
 	}
-	unit := productUnit(d, apply(new(big.Rat), x.Unit.Factor, y.Unit.Factor), x.Unit.System)
+	system := x.Unit.System
+	if system == Neither {
+		system = y.Unit.System
+	}
+	unit := productUnit(d, apply(new(big.Rat), x.Unit.Factor, y.Unit.Factor), system)
 	num := apply(new(big.Rat), x.Base(), y.Base())
 	num.Quo(num, unit.Factor)
 	return NewQuantity(num, unit, decimalsFor(num, leastDigits(x, y)))
@@ -40,13 +44,19 @@ func decimalsTimes(num *big.Rat, x, k Quantity) int {
 	return x.Decimals
 }
 
-// leastDigits is the significant digits of the less precise of the two, or Exact.
+// leastDigits is the significant digits of the less precise of the two, or
+// Exact. Three are always shown: a thread of "10 mm" is no rough guess.
 func leastDigits(x, y Quantity) int {
 	a, b := digits(x), digits(y)
-	if a == Exact || b != Exact && b < a {
-		return b
+	switch {
+	case a == Exact && b == Exact:
+		return Exact
+	case a == Exact:
+		a = b
+	case b == Exact:
+		b = a
 	}
-	return a
+	return max(min(a, b), 3)
 }
 
 // digits is the significant digits that q was written with, at least one, or Exact.

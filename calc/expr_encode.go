@@ -28,7 +28,8 @@ import (
 //	["*u", x, y, [units]]            another product, ["/u", …] another quotient: in
 //	                                 the first of the units whose factor is exactly
 //	                                 that of x's unit times (over) y's; else in the
-//	                                 first of the system of x's unit; else the first
+//	                                 first of the system of x's unit, or of y's
+//	                                 where x's is neither; else the first
 //	["<", x, y]  <=  >  >=           comparisons of exact base values
 //	["==", x, y]  ["!=", x, y]       also of words and truths
 //	["&&", x, y]  ["||", x, y]       y only where x does not decide
@@ -50,7 +51,8 @@ import (
 //	*k /k                       E where both are E; where x alone is E, shown(result,
 //	                            digits(k)); else x's, raised to shown(result, 2) where
 //	                            0 < 10 |result| < |x|, all counted in x's unit
-//	*u /u                       shown(result, the lower of digits(x), digits(y)); E is highest
+//	*u /u                       E where both are E; else shown(result, the lower of
+//	                            digits(x), digits(y), E the highest, but at least 3)
 //	digits(q)                   E for E, else the greater of 1 and d + 1 + m(q)
 //	shown(r, n)                 E for E, else n - 1 - m(r), between 0 and 12
 //	m(r)                        the power of ten of r's first digit, 0 for zero

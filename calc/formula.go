@@ -36,9 +36,9 @@ func FormulaWith(e Expr, env Env) string {
 func show(v Value) string {
 	switch v := v.(type) {
 	case Quantity:
-		return showQuantity(v)
+		return v.String()
 	case Limits:
-		return showLimits(v)
+		return Style{}.Limits(v.Low, v.High).First
 	case Truth:
 		if v {
 			return "yes"
@@ -49,7 +49,7 @@ func show(v Value) string {
 	case Numbers:
 		parts := make([]string, len(v))
 		for i, q := range v {
-			parts[i] = showQuantity(q)
+			parts[i] = q.String()
 		}
 		return strings.Join(parts, ", ")
 	}
@@ -93,6 +93,10 @@ func binding(e Expr) int {
 		return 4
 	case *Unary:
 		return 7
+	case *Call:
+		if e.Function.Infix != "" {
+			return 4
+		}
 	}
 	return 8
 }
@@ -143,6 +147,12 @@ func (p *printer) print(e Expr, least int) {
 		p.b.WriteString(", else ")
 		p.print(e.Else, 1)
 	case *Call:
+		if e.Function.Infix != "" {
+			p.print(e.Args[0], 5)
+			p.b.WriteString(" " + e.Function.Infix + " ")
+			p.print(e.Args[1], 6)
+			return
+		}
 		name := e.Function.Phrase
 		if name == "" {
 			name = strings.ReplaceAll(e.Function.Name, "_", " ")
@@ -231,24 +241,4 @@ func (p *printer) between(e *Between) {
 		p.b.WriteString(" to ")
 		p.print(e.High, 2)
 	}
-}
-
-func showQuantity(q Quantity) string {
-	d := q.Decimals
-	if d == Exact {
-		d = significant(q.num, 12)
-	}
-	return strings.TrimSpace(FormatRat(q.num, d) + " " + q.Unit.Label(q.num))
-}
-
-func showLimits(l Limits) string {
-	switch {
-	case l.Low == nil && l.High == nil:
-		return "any"
-	case l.Low == nil:
-		return "at most " + showQuantity(*l.High)
-	case l.High == nil:
-		return "at least " + showQuantity(*l.Low)
-	}
-	return showQuantity(*l.Low) + " to " + showQuantity(*l.High)
 }

@@ -13,6 +13,7 @@ type Function struct {
 	Doc      string // what it gives, in a sentence or two, with its unit
 	Source   string // where the formula comes from
 	Phrase   string // how a formula names it: "largest of"; "" prints Name
+	Infix    string // a sign that a formula prints between two arguments instead: "±"
 	Examples []Example
 
 	// Body is the meaning in arithmetic, built from checked arguments. It must
@@ -40,17 +41,16 @@ type Arg struct {
 	Doc      string // what to give, with its unit
 	Of       Type
 	Any      bool // any dimension will do
-	Same     bool // the dimension must be that of the first argument
+	Same     bool // the dimension must be that of the first argument, for a temperature its difference
 	Variadic bool // one or more numbers, or lists of numbers; the last argument only
 	Optional bool
 }
 
 // Example is a published example of a function at work, run as a test.
 type Example struct {
-	Call   string   // as an author writes it: `mean("1.01 mm", "1.03 mm")`
-	Args   []Value  // the arguments of Call
-	Gives  Quantity // compared at the decimals written
-	Source string   // where it is published, and how it was obtained
+	Call   string // as an author writes it: `mean("1.01 mm", "1.03 mm")`
+	Gives  string // compared at the decimals written
+	Source string // where it is published, and how it was obtained
 }
 
 // Signature shows the call with the names of its arguments:
@@ -70,8 +70,9 @@ func (f *Function) Signature() string {
 	return f.Name + "(" + strings.Join(names, ", ") + ")"
 }
 
-// arg is the definition that the i-th argument of a call falls under.
-func (f *Function) arg(i int) *Arg {
+// Arg is the definition that the i-th argument of a call falls under, nil beyond
+// the last.
+func (f *Function) Arg(i int) *Arg {
 	if last := len(f.Args) - 1; i > last && f.Args[last].Variadic {
 		i = last
 	}
@@ -83,7 +84,7 @@ func (f *Function) arg(i int) *Arg {
 
 func (f *Function) check(args []Expr, at Span) *Problem {
 	for i, e := range args {
-		a := f.arg(i)
+		a := f.Arg(i)
 		if a == nil {
 			return f.arguments(fmt.Sprintf("%s takes %d arguments, and this is number %d.", f.Name, len(f.Args), i+1), e.Span())
 		}
@@ -107,6 +108,9 @@ func (f *Function) checkArg(a *Arg, e Expr, first Dim) *Problem {
 	}
 	if want := a.Of.Dim; !a.Any && !a.Same && !want.Fits(t.Dim) {
 		return misfit("Argument "+a.Name+" of "+f.Name+" must be %s, and this is %s.", want, t.Dim, e)
+	}
+	if a.Same && first.IsPoint() {
+		first = TemperatureDiff
 	}
 	if (a.Same || a.Any && a.Variadic) && !first.Fits(t.Dim) {
 		return misfit("The arguments of "+f.Name+" must be of one dimension: the first is %s, and this is %s.", first, t.Dim, e)

@@ -197,7 +197,15 @@ func (q Quantity) Rounded() Quantity {
 // RoundTo is the multiple of step that is nearest to q, half to even, in q's
 // unit. Step must be more than zero and of q's dimension, for a temperature a
 // difference. The error is a *Problem.
-func RoundTo(q, step Quantity) (Quantity, error) {
+func RoundTo(q, step Quantity) (Quantity, error) { return roundTo(q, step, halfEven) }
+
+// RoundUpTo is the least multiple of step that is not below q; otherwise as RoundTo.
+func RoundUpTo(q, step Quantity) (Quantity, error) { return roundTo(q, step, up) }
+
+// RoundDownTo is the greatest multiple of step that is not above q; otherwise as RoundTo.
+func RoundDownTo(q, step Quantity) (Quantity, error) { return roundTo(q, step, down) }
+
+func roundTo(q, step Quantity, how rounding) (Quantity, error) {
 	unit := q.Unit.Difference()
 	if !unit.Dim.Fits(step.Dim()) {
 		return Quantity{}, mismatch("Here "+q.Dim().String()+" is rounded to "+step.Dim().String()+".", "Give the step in the unit of the value.")
@@ -208,7 +216,7 @@ func RoundTo(q, step Quantity) (Quantity, error) {
 	}
 	s := step.in(unit)
 	v := new(big.Rat).Quo(q.num, s.num)
-	v.Mul(roundRat(v, 0, halfEven), s.num)
+	v.Mul(roundRat(v, 0, how), s.num)
 	d := s.Decimals
 	if n, exact := exactDecimals(s.num); exact && step.Unit == unit {
 		d = n
