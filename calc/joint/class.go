@@ -69,7 +69,7 @@ var (
 	isoSource       = Source{"ISO 898-1", ReadInReproduction}
 	saeSource       = Source{"SAE J429, in Shigley 9th ed.", ReadInReproduction}
 	stainlessSource = Source{"ISO 3506-1, 0.2 % yield as proof", FromMemory}
-	givenSource     = Source{"as given", ReadInDocument}
+	givenSource     = Source{"proof", Authored}
 
 	isoClass  = regexp.MustCompile(`^(?:iso )?(?:898-1 )?(?:property )?(?:class |grade )?(\d{1,2}\.\d)$`)
 	saeGrade  = regexp.MustCompile(`^(?:sae )?(?:j429 )?(?:grade|gr\.?) ?(\d(?:\.\d)?)$|^sae (?:j429 )?(\d(?:\.\d)?)$`)

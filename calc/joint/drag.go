@@ -2,6 +2,23 @@ package joint
 
 import "fettle/calc"
 
+// TorqueTolerance is what a torque without one is usually held to, ± 10 %.
+// Source: TB 9-3950-253-13&P WP 0061, read in the document.
+var TorqueTolerance = calc.PlainNumber(rat("0.10"))
+
+// Around is the band of a bare value and a tolerance, a plain number below 1.
+func Around(torque, tolerance calc.Quantity) (Band, *calc.Problem) {
+	if p := positive("torque", calc.Torque, torque); p != nil {
+		return Band{}, p
+	}
+	if p := positive("tolerance", calc.Plain, tolerance); p != nil {
+		return Band{}, p
+	}
+	part := calc.NewQuantity(mul(torque.Num(), tolerance.Base()), torque.Unit, calc.Exact)
+	b := Band{shift(torque, part, -1), shift(torque, part, 1)}
+	return b, b.positive("torque", calc.Torque)
+}
+
 // DragRule says what the drag of a self-locking nut does to the setting of the
 // wrench. It is a setting of the procedure: published rules differ.
 type DragRule uint8

@@ -33,9 +33,9 @@ func shareOfWidth(limits Band, q calc.Quantity, what string, times *big.Rat) (ca
 }
 
 // ResolutionUncertainty is the standard uncertainty that a resolution r alone
-// leaves, r/√12, in r's unit, to 30 decimals. Source: JCGM 100:2008 F.2.2.1, from memory.
+// leaves, r/√12, for a valid r, in its unit, to 30 decimals. Source: JCGM 100:2008 F.2.2.1, from memory.
 func ResolutionUncertainty(resolution calc.Quantity) calc.Quantity {
-	return calc.NewQuantity(quo(resolution.Num(), root(whole(12))), resolution.Unit, resolution.Decimals+2)
+	return calc.NewQuantity(quo(resolution.Num(), root(whole(12))), resolution.Unit, shown(resolution)+2)
 }
 
 // Verdict is what a reading with an uncertainty proves.
@@ -49,7 +49,7 @@ const (
 )
 
 // Decide judges a reading with expanded uncertainty U: accepted inside Low + U to
-// High − U, ends included, and rejected beyond Low − U or High + U. All exact.
+// High − U, ends included, and rejected beyond Low − U or High + U. All exact, valid and of one dimension.
 // Source: ISO 14253-1:2017 default rule, from memory.
 func Decide(reading calc.Quantity, limits Band, uncertainty calc.Quantity) Verdict {
 	x, u := reading.Base(), uncertainty.Base()

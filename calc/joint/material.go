@@ -80,8 +80,8 @@ func (r materialRow) material() Material {
 }
 
 // MaterialOf finds a material by the words of a part's entry: "cast aluminium
-// A356-T6", "grey cast iron GJL-250". The name that matches most words wins. A
-// name that matches nothing, or two materials equally well, is a problem.
+// A356-T6", "grey cast iron GJL-250". The name that matches most words
+// wins, and a grade beats a family. A name that matches nothing, or two materials equally well, is a problem.
 func MaterialOf(text string) (Material, *calc.Problem) {
 	have := map[string]bool{}
 	for _, w := range words(text) {
@@ -123,14 +123,21 @@ func unknownMaterial(message string) *calc.Problem {
 		Remedy: "Name one of these in it: " + strings.Join(names, ", ") + "."}
 }
 
-// matches is the number of words of a name when all of them are there, else 0.
+// matches weighs a name when all of its words are there, else it is 0. A grade,
+// such as 6061, says more than any number of words.
 func matches(have map[string]bool, name []string) int {
+	weight := 0
 	for _, w := range name {
-		if !have[w] {
+		switch {
+		case !have[w]:
 			return 0
+		case strings.ContainsAny(w, "0123456789"):
+			weight += 10
+		default:
+			weight++
 		}
 	}
-	return len(name)
+	return weight
 }
 
 func words(s string) []string {

@@ -104,7 +104,7 @@ func plain(low, high string) Band {
 	return Band{calc.PlainNumber(rat(low)), calc.PlainNumber(rat(high))}
 }
 
-// Width is High − Low, in base units.
+// width is High − Low, in base units.
 func (b Band) width() *big.Rat { return sub(b.High.Base(), b.Low.Base()) }
 
 // positive reports a problem when a quantity is missing, of the wrong dimension, or not above zero.

@@ -22,7 +22,7 @@ type Slots struct {
 // the assumptions of SlotsWithin; a house rule may replace it.
 var SlotShareLeast = calc.NewQuantity(rat("0.05"), calc.One, 2)
 
-// Assumptions of SlotsWithin, as printed with its findings.
+// SlotAssumption is what SlotsWithin rests on, as printed with its findings.
 const SlotAssumption = "steel bolt of 200 GPa that stretches over its grip and 0.8 of its diameter more, in a joint that yields half as much as the bolt"
 
 // SlotsWithin works out Slots from elastic stretch: turn = ΔF (δb + δj)/P of a

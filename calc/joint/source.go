@@ -9,6 +9,7 @@ const (
 	ReadInReproduction Status = "read in a reproduction"
 	Computed           Status = "computed from read inputs"
 	FromMemory         Status = "from memory"
+	Authored           Status = "as authored"
 	CommonPractice     Status = "common practice, no source"
 )
 

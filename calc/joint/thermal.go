@@ -14,7 +14,7 @@ func Growth(length, expansion, change calc.Quantity) (calc.Quantity, *calc.Probl
 		return calc.Quantity{}, &calc.Problem{Message: "The change must be a temperature difference.",
 			Reason: "The growth cannot be worked out.", Remedy: "Subtract one temperature from the other."}
 	}
-	return inUnit(mul(length.Base(), expansion.Base(), change.Base()), length.Unit, length.Decimals), nil
+	return inUnit(mul(length.Base(), expansion.Base(), change.Base()), length.Unit, shown(length)+3), nil
 }
 
 // FitChange is by how much to heat a hole of a diameter (or cool a shaft) so

@@ -50,7 +50,7 @@ var (
 	toRootUnified   = rat("1.299038")
 )
 
-// less gives the major diameter less so many pitches.
+// diameter is the major diameter less so many pitches.
 func (t Thread) diameter(factor *big.Rat) calc.Quantity {
 	if !t.Screened() {
 		return calc.Quantity{}
@@ -108,7 +108,7 @@ func (t Thread) needScreened() *calc.Problem {
 	}
 }
 
-// force and area give results in the system that the thread belongs to.
+// force, torque and length give results in the system that the thread belongs to.
 func (t Thread) force(newtons *big.Rat) calc.Quantity {
 	if t.Form == Metric {
 		return inUnit(newtons, kilonewton, 1)

@@ -24,6 +24,14 @@ var (
 	perMillionKelvin = calc.MustUnit("ppm/K")
 )
 
+// shown is how many decimals a result worked out from q is worth.
+func shown(q calc.Quantity) int {
+	if q.Decimals == calc.Exact {
+		return 3
+	}
+	return q.Decimals
+}
+
 // counted is a constant in a unit, known exactly.
 func counted(s string, u *calc.Unit) calc.Quantity { return calc.NewQuantity(rat(s), u, calc.Exact) }
 

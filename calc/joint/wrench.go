@@ -17,9 +17,9 @@ const (
 	AboveScale
 )
 
-// Source of the lowest share of full scale: TM 1-1500-204-23-9 Table 8-1, read
-// in the document: ± 4 % of reading from 20 % to full scale, and no requirement
-// below. The 2017 edition of ISO 6789-1 starts at the lowest marked value instead.
+// WrenchSource is where the lowest share of full scale comes from: ± 4 % of
+// reading from 20 % to full scale, and no requirement below. The 2017 edition of
+// ISO 6789-1 starts at the lowest marked value instead.
 var WrenchSource = Source{"TM 1-1500-204-23-9 Table 8-1", ReadInDocument}
 
 // WorkingRange is the part of a wrench's scale that is accurate: from the larger
@@ -96,7 +96,7 @@ func WrenchSetting(torque, wrench, adapter, angle calc.Quantity) (calc.Quantity,
 	if p != nil {
 		return calc.Quantity{}, p
 	}
-	return inUnit(quo(torque.Base(), lever), torque.Unit, torque.Decimals), nil
+	return inUnit(quo(torque.Base(), lever), torque.Unit, shown(torque)), nil
 }
 
 // AppliedTorque is what a setting S gives at the fastener: S (L + A cos angle) / L.
@@ -109,7 +109,7 @@ func AppliedTorque(setting, wrench, adapter, angle calc.Quantity) (calc.Quantity
 	if p != nil {
 		return calc.Quantity{}, p
 	}
-	return inUnit(mul(setting.Base(), lever), setting.Unit, setting.Decimals), nil
+	return inUnit(mul(setting.Base(), lever), setting.Unit, shown(setting)), nil
 }
 
 // leverage is (L + A cos angle) / L. An angle that is not Valid counts as 0°.
