@@ -27,7 +27,7 @@ var Part = &schema.Block{
 		schema.RefAttr("at_each", schema.Where, "The places that each have one.", "places"),
 		schema.ConditionAttr("when", schema.Choice, "The option that brings it."),
 		schema.RefAttr("sits_on", schema.Property, "What it is put on or into.", "part", "tool"),
-		schema.RefAttr("covers", schema.Property, "What cannot be reached or seen while it is on.", "part", "fastening", "face", "port", "feature", "mark", "step"),
+		schema.RefAttr("covers", schema.Property, "What cannot be reached or seen while it is on.", "part", "fastening", "face", "port", "feature", "mark"),
 		schema.NamesAttr("faces", schema.Property, "Its named faces."),
 		schema.NamesAttr("ports", schema.Property, "Its named openings."),
 		schema.NamesAttr("features", schema.Property, "Its named features: bores, journals, seats."),

@@ -42,9 +42,9 @@ var Example = &schema.Block{
 }
 `,
 	Attrs: []schema.Attr{
-		schema.TableAttr("readings", schema.Expected, "Addresses of readings with their values.").Must(),
-		schema.TableAttr("gives", schema.Value, "Addresses with the values that must come out, at the decimals written.").Must(),
-		schema.TableAttr("options", schema.Choice, "Options that differ from their defaults."),
+		schema.TableAttr("readings", schema.Expected, "Addresses of readings with their values.", "value").Must(),
+		schema.TableAttr("gives", schema.Value, "Addresses with the values that must come out, at the decimals written.", "value").Must(),
+		schema.TableAttr("options", schema.Choice, "Options that differ from their defaults.", "option"),
 		schema.BoolAttr("shown", schema.Record, "Printed for the builder."),
 	},
 }

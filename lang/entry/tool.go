@@ -33,7 +33,7 @@ var Tool = &schema.Block{
 		schema.CountAttr("quantity", schema.Property, "How many there are.").By("1"),
 		schema.BoolAttr("stays_on", schema.State, "Goes on with a fit step and comes off with a remove step."),
 		schema.RefAttr("sits_on", schema.Property, "What it is put on.", "part", "tool"),
-		schema.RefAttr("covers", schema.Property, "What cannot be reached while it is on.", "part", "fastening", "face", "port", "feature", "mark", "step"),
+		schema.RefAttr("covers", schema.Property, "What cannot be reached while it is on.", "part", "fastening", "face", "port", "feature", "mark"),
 		schema.BoolAttr("hot", schema.Property, "Burns who touches it."),
 	},
 	Blocks: Messages(),

@@ -5,6 +5,7 @@ import "fettle/lang/schema"
 // Adjust sets something to a reading.
 var Adjust = &Kind{
 	NeedsOn: true, Yields: Reading, Records: true, Judges: true, Critical: true,
+	Does: []Effect{{Sets, "on"}},
 	Block: judging(step("adjust",
 		"Sets something until the reading is right. Tightening its lock disturbs it, so it is read again.",
 		`adjust "guide_vanes" {

@@ -5,6 +5,7 @@ import "fettle/lang/schema"
 // Calculate works a value out.
 var Calculate = &Kind{
 	Yields: Number, Judges: true, Critical: true,
+	Does: []Effect{{WorksOut, "is"}},
 	Block: judging(step("calculate",
 		"Works a value out of others; the formula is shown.",
 		`calculate "clearance" {

@@ -5,6 +5,7 @@ import "fettle/lang/schema"
 // Choose picks a pack of graded parts.
 var Choose = &Kind{
 	Yields: Pack, Records: true,
+	Does: []Effect{{Picks, "from"}},
 	Block: judgingOnly(step("choose",
 		"Picks pieces of a graded part so that a gap is filled, or a height built up, to within limits.",
 		`choose "pack" {

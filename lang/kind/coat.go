@@ -3,6 +3,7 @@ package kind
 // Coat wets a fastening or a face with a supply.
 var Coat = &Kind{
 	NeedsOn: true,
+	Does:    []Effect{{Wets, "on"}},
 	Block: step("coat",
 		"Wets a fastening or a face with oil, grease, threadlocker or the like.",
 		`coat "threads" {

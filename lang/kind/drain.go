@@ -3,6 +3,7 @@ package kind
 // Drain lets a liquid out.
 var Drain = &Kind{
 	NeedsOn: true,
+	Does:    []Effect{{Drains, "on"}},
 	Block: step("drain",
 		"Lets a liquid out through an open port.",
 		`drain "oil" {

@@ -5,6 +5,7 @@ import "fettle/lang/schema"
 // Fill puts a liquid in.
 var Fill = &Kind{
 	NeedsOn: true,
+	Does:    []Effect{{Fills, "on"}},
 	Block: step("fill",
 		"Puts a liquid in through an open port.",
 		`fill "oil" {

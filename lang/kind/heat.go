@@ -8,6 +8,7 @@ import (
 // Heat makes a part hot or cold.
 var Heat = &Kind{
 	NeedsOn: true,
+	Does:    []Effect{{Heats, "on"}},
 	Block: step("heat",
 		"Makes a part hot, or cold, to fit it.",
 		`heat "bearing" {

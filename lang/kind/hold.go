@@ -5,6 +5,7 @@ import "fettle/lang/schema"
 // Hold stops the work until somebody lets it go on.
 var Hold = &Kind{
 	Records: true,
+	Does:    []Effect{{Stops, "title"}},
 	Block: step("hold",
 		"Stops the work: nothing after it starts until it is released.",
 		`hold "before_seal" {

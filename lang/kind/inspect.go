@@ -5,6 +5,7 @@ import "fettle/lang/schema"
 // Inspect looks, listens or feels, and accepts.
 var Inspect = &Kind{
 	NeedsOn: true, Records: true, Judges: true, Critical: true,
+	Does: []Effect{{Accepts, "on"}},
 	Block: judging(step("inspect",
 		"Looks, listens or feels, and accepts by a criterion.",
 		`inspect "bead" {

@@ -27,10 +27,11 @@ const (
 type Kind struct {
 	Block    *schema.Block
 	Yields   Yield
-	Records  bool // goes into the record unless it says otherwise
-	Judges   bool // may accept or refuse what is on the engine
-	NeedsOn  bool // must say what it touches
-	Critical bool // may be critical
+	Records  bool     // goes into the record unless it says otherwise
+	Judges   bool     // may accept or refuse what is on the engine
+	NeedsOn  bool     // must say what it touches
+	Critical bool     // may be critical
+	Does     []Effect // what it does on the bench, in this order
 }
 
 // All lists the kinds in the order of the reference.
@@ -64,7 +65,7 @@ var Otherwise = &schema.Block{
 }
 
 // touchable is what on may name.
-var touchable = []string{"part", "tool", "fastening", "face", "port", "feature", "mark", "step"}
+var touchable = []string{"part", "tool", "fastening", "face", "port", "feature", "mark", "pack"}
 
 // common are the attributes that every step has.
 func common() []schema.Attr {
@@ -85,7 +86,7 @@ func common() []schema.Attr {
 		schema.ConditionAttr("when", schema.Choice, "The option or reading under which it is done."),
 		schema.RefAttr("at_each", schema.Where, "Done at each of these places.", "places"),
 		schema.NamesAttr("only", schema.Where, "Some of the places only."),
-		schema.RefAttr("marks", schema.Guide, "Marks it goes by.", "step", "mark"),
+		schema.RefAttr("marks", schema.Guide, "Marks it goes by.", "mark"),
 		schema.BoolAttr("irreversible", schema.Property, "Cannot be undone."),
 		schema.NamesAttr("was", schema.Renamed, "Its former labels."),
 		schema.BoolAttr("record", schema.Record, "Whether it goes into the build record."),

@@ -4,6 +4,7 @@ import "fettle/lang/schema"
 
 // Lock locks a fastening.
 var Lock = &Kind{
+	Does: []Effect{{Locks, "fastening"}},
 	Block: step("lock",
 		"Locks a fastening: fits the locking device, or sets one that is already on.",
 		`lock "hub_nut" {

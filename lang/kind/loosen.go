@@ -7,6 +7,7 @@ import (
 
 // Loosen slackens a fastening and leaves it on.
 var Loosen = &Kind{
+	Does: []Effect{{Slackens, "fastening"}},
 	Block: step("loosen",
 		"Slackens a fastening and leaves it on. It is no longer tight or locked, and a lock used once is spent.",
 		`loosen "hub_nut" {

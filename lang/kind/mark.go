@@ -5,6 +5,7 @@ import "fettle/lang/schema"
 // MarkStep makes a mark on a face.
 var MarkStep = &Kind{
 	NeedsOn: true, Yields: Mark,
+	Does: []Effect{{MakesMark, "on"}},
 	Block: step("mark",
 		"Makes a mark that later steps go by.",
 		`mark "tdc" {

@@ -1,13 +1,11 @@
 package kind
 
-import (
-	"fettle/calc"
-	"fettle/lang/schema"
-)
+import "fettle/lang/schema"
 
 // Measure takes a reading.
 var Measure = &Kind{
 	NeedsOn: true, Yields: Reading, Records: true, Judges: true, Critical: true,
+	Does: []Effect{{Reads, "on"}},
 	Block: judging(step("measure",
 		"Takes a reading off the engine and keeps it exact.",
 		`measure "float" {
@@ -36,15 +34,3 @@ func reading() []schema.Attr {
 		schema.WordAttr("take", schema.Method, "Which of several readings counts.", "mean", "largest", "smallest", "each"),
 	}
 }
-
-// scalar dimensions that instruments read, by the word in a tool's reads.
-var reads = map[string]calc.Dim{
-	"outside": calc.Length, "inside": calc.Length, "depth": calc.Length, "gap": calc.Length,
-	"movement": calc.Length, "length": calc.Length, "level": calc.Length, "torque": calc.Torque, "angle": calc.Angle,
-	"temperature": calc.Temperature, "pressure": calc.Pressure, "mass": calc.Mass, "force": calc.Force,
-	"time": calc.Time, "voltage": calc.Voltage, "current": calc.Current, "resistance": calc.Resistance,
-	"speed": calc.RotationalSpeed, "flow": calc.FlowRate, "volume": calc.Volume, "count": calc.Counted,
-}
-
-// Reads is the dimension of what a tool reads, by the word in its reads.
-func Reads(word string) (calc.Dim, bool) { d, ok := reads[word]; return d, ok }

@@ -5,6 +5,7 @@ import "fettle/lang/schema"
 // Run turns or pressurises the machine.
 var Run = &Kind{
 	NeedsOn: true, Records: true, Judges: true, Critical: true,
+	Does: []Effect{{Drives, "on"}},
 	Block: judging(step("run",
 		"Turns, fills, pressurises or powers the machine. By hand it asks nothing; any other way asks that what it proves is tight, locked, cured and accepted.",
 		`run "first_start" {

@@ -8,6 +8,7 @@ import (
 // Torque tightens a fastening.
 var Torque = &Kind{
 	Critical: true,
+	Does:     []Effect{{Tightens, "fastening"}},
 	Block: step("torque",
 		"Tightens a fastening to its torque, in its stages and pattern.",
 		`torque "cover" {

@@ -7,6 +7,7 @@ import (
 
 // Wait lets time pass.
 var Wait = &Kind{
+	Does: []Effect{{Waits, "title"}},
 	Block: step("wait",
 		"Lets time pass: a stated time, until what is named has cured or cooled, or until a distance or count.",
 		`wait "cure" {

@@ -37,8 +37,12 @@ func PathAttr(name string, role Role, doc string) Attr { return row(name, Path, 
 // TimeAtAttr is a time at a temperature.
 func TimeAtAttr(name string, role Role, doc string) Attr { return row(name, TimeAt, role, doc) }
 
-// TableAttr is a map.
-func TableAttr(name string, role Role, doc string) Attr { return row(name, Table, role, doc) }
+// TableAttr is a map; its keys are addresses of values ("value"), names of options ("option"), or words where to is empty.
+func TableAttr(name string, role Role, doc string, to ...string) Attr {
+	a := row(name, Table, role, doc)
+	a.To = to
+	return a
+}
 
 // ConditionAttr is true or false by readings or options.
 func ConditionAttr(name string, role Role, doc string) Attr {

@@ -74,7 +74,7 @@ type Attr struct {
 	HasDim   bool
 	Diff     bool     // a temperature here is a difference
 	Words    []string // for Word; for Reference and Setting: words allowed instead
-	To       []string // for Reference: block names, or "step", "face", "port", "feature", "mark", "place"
+	To       []string // for Reference: block names, "step", "pack", "face", "port", "feature" or "mark"; for Table: see TableAttr
 	Role     Role
 	Required bool
 	Default  string // shown in the reference; "" for none
