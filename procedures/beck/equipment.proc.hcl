@@ -81,3 +81,8 @@ supply "test_water" {
   kind   = "water"
   amount = "4 gal"
 }
+
+tool "pry_bar" {
+  name = "Pry bar, 24 in"
+  kind = "pry bar"
+}
