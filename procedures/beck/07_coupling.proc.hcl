@@ -142,11 +142,11 @@ procedure "coupling" {
       measure.foot_gap["rear right"]  = "0.0020 in"
     }
     gives = {
-      calculate.lift                         = "0.032 in"
-      choose.foot_pack["front left"].total   = "0.032 in"
-      choose.foot_pack["front right"].total  = "0.036 in"
-      choose.foot_pack["rear left"].total    = "0.038 in"
-      choose.foot_pack["rear right"].result  = "0.000 in"
+      calculate.lift                        = "0.032 in"
+      choose.foot_pack["front left"].total  = "0.032 in"
+      choose.foot_pack["front right"].total = "0.036 in"
+      choose.foot_pack["rear left"].total   = "0.038 in"
+      choose.foot_pack["rear right"].result = "0.000 in"
     }
     shown = true
   }

@@ -110,7 +110,7 @@ procedure "first_run" {
   adjust "drip" {
     title      = "Set the drip of the gland"
     on         = [part.gland]
-    tools      = [tool.drip_glass, tool.spanner_9_16_in]
+    tools      = [tool.drip_glass, tool.stopwatch, tool.spanner_9_16_in]
     ppe        = [ppe.goggles]
     likely     = "0..80 drops/min"
     accept     = limit.gland_drip
@@ -122,10 +122,10 @@ procedure "first_run" {
   }
 
   fit "valve_lock" {
-    title = "Shut the penstock valve, and lock it again"
+    title = "Lock the penstock valve shut again"
     tool  = tool.penstock_lock
     takes = "5 min"
-    text  = "Wait until the shaft stands. Open the drain cock of the valve until it runs dry."
+    text  = "Shut the valve, and wait until the shaft stands. Open the drain cock of the valve until it runs dry."
   }
 
   fit "gland_lock_nuts" {
@@ -197,7 +197,7 @@ procedure "first_run" {
   measure "drip_again" {
     title     = "Count the drip of the gland again"
     on        = [part.gland]
-    tools     = [tool.drip_glass]
+    tools     = [tool.drip_glass, tool.stopwatch]
     ppe       = [ppe.goggles]
     likely    = "10..60 drops/min"
     accept    = limit.gland_drip
