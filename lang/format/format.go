@@ -2,8 +2,8 @@
 // level, `=` and trailing comments in columns, at most one empty line between
 // items, line ends \n and no byte order mark. It changes layout and never
 // meaning, keeps every comment, and leaves a file with errors as it is.
-//
-// Layout in layout is layout: formatting twice is formatting once.
+// Formatting twice is formatting once. The conventions are those of HCL's own
+// formatter, whose output of a formatted file is the same file.
 package format
 
 import (

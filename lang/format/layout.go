@@ -3,8 +3,6 @@ package format
 import (
 	"strings"
 	"unicode/utf8"
-
-	"fettle/lang/syntax"
 )
 
 // A line is one line of output; a heredoc or a comment in it may hold more.
@@ -95,7 +93,7 @@ func lastSolid(row []token) (last token) {
 // compose writes the cells of a line.
 func compose(row []token, indent int) line {
 	l := line{indent: indent}
-	if n := len(row) - 1; n > 0 && row[n].kind == comment {
+	if n := len(row) - 1; n > 0 && row[n].kind == comment && !strings.HasPrefix(row[n].text, "/*") {
 		l.comment = row[n].text
 		row = row[:n]
 	}
@@ -224,7 +222,7 @@ func runs(lines []line, belongs func(line) bool, do func([]line)) {
 			continue
 		}
 		end := start + 1
-		for end < len(lines) && belongs(lines[end]) && !lines[end].gap && !strings.Contains(lines[end-1].assign, "\n") {
+		for end < len(lines) && belongs(lines[end]) && !lines[end].gap {
 			end++
 		}
 		do(lines[start:end])
@@ -234,16 +232,6 @@ func runs(lines []line, belongs func(line) bool, do func([]line)) {
 
 // columns counts the characters of the last line of s.
 func columns(s string) int { return utf8.RuneCountInString(s[strings.LastIndexByte(s, '\n')+1:]) }
-
-// shift writes a heredoc under its line. The lines of a <<- move together,
-// which leaves the text as it is; those of a << stay.
-func shift(s *syntax.String, indent int) string {
-	raw := strings.ReplaceAll(s.Span().Text(), "\r\n", "\n")
-	if !strings.HasPrefix(raw, "<<-") {
-		return strings.TrimRight(raw, " \t")
-	}
-	return raw // TODO
-}
 
 func print(lines []line) string {
 	var w strings.Builder

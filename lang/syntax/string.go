@@ -39,6 +39,9 @@ func (s *String) Literal() (text string, ok bool) { return s.plain, s.parts == n
 // Heredoc reports whether the string is a heredoc.
 func (s *String) Heredoc() bool { return s.form == heredoc }
 
+// Margin gives the blanks that were taken off each line of a <<- heredoc.
+func (s *String) Margin() int { return int(s.indent) }
+
 // Parts gives the string's parts in order; none for an empty string. No two
 // literals are neighbours.
 func (s *String) Parts() []Part {
