@@ -236,7 +236,11 @@ func misfit(format string, d, e Dim, at Expr) *Problem {
 	case d == Plain || e == Plain:
 		p.Rule = RuleBareNumber
 		p.Reason = "A number without its unit can be read in any unit."
-		p.Remedy = fmt.Sprintf("Write the unit with the number, in quotes%s.", unitHint(kinder(d, e), at))
+		other := d
+		if d == Plain {
+			other = e
+		}
+		p.Remedy = "Write the unit with the number: " + withExample(other, at) + "."
 	case noKind(d) != noKind(e):
 	case d.IsPoint() || e.IsPoint():
 		t := pointProblem(p.Message, p.Span)
@@ -249,22 +253,16 @@ func misfit(format string, d, e Dim, at Expr) *Problem {
 	return p
 }
 
-func unitHint(d Dim, at Expr) string {
-	number := "5"
+// withExample is the number at hand, or another, with a unit of dimension d.
+func withExample(d Dim, at Expr) string {
+	text := example(d)
 	if c, ok := at.(*Const); ok {
-		if q, ok := c.Value.(Quantity); ok && q.Num().IsInt() {
-			number = q.Num().Num().String()
+		l, _ := ParseLiteral(text, Context{Want: d, HasWant: true})
+		if q, ok := c.Value.(Quantity); ok && l.Valid() {
+			text = NewQuantity(q.num, l.Any().Unit, q.Decimals).String()
 		}
 	}
-	for _, h := range []struct {
-		dim  Dim
-		unit string
-	}{{Length, " mm"}, {Torque, " N·m"}, {Angle, "°"}, {TemperatureDiff, " K"}, {Time, " min"}, {Mass, " kg"}, {Force, " N"}} {
-		if h.dim == d {
-			return fmt.Sprintf(": \"%s%s\"", number, h.unit)
-		}
-	}
-	return ""
+	return `"` + text + `"`
 }
 
 func pointProblem(message string, at Span) *Problem {

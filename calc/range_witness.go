@@ -28,6 +28,7 @@ type Found struct {
 func Witness(e Expr, d Domain, outside func(Value) bool) *Found {
 	s := &search{root: e, domain: d, outside: outside, now: map[string]Value{}, derived: map[string]Value{}}
 	s.collect(e, map[string]bool{})
+	s.cost = 1 + s.size/largeSize
 	if !s.ready {
 		return nil
 	}
@@ -36,11 +37,12 @@ func Witness(e Expr, d Domain, outside func(Value) bool) *Found {
 	return s.found
 }
 
-// budget bounds the exact evaluations of one search; what a Work costs counts
-// for many, as it may solve a selective fit.
+// budget bounds the exact evaluations of one search. A large expression counts
+// for several, and so does a Work, which may solve a selective fit.
 const (
-	budget   = 3000
-	workCost = 20
+	budget    = 3000
+	largeSize = 16
+	workCost  = 20
 )
 
 type search struct {
@@ -52,6 +54,7 @@ type search struct {
 	ready   bool             // every free variable has a value to try
 	now     map[string]Value // of the free variables
 	derived map[string]Value // of the others, as long as now stands
+	cost    int // of one evaluation
 	spent   int
 	found   *Found
 }
@@ -74,6 +77,7 @@ func (s *search) collect(e Expr, seen map[string]bool) {
 	var into func(e Expr)
 	into = func(e Expr) {
 		Walk(e, func(e Expr) bool {
+			s.size++
 			switch e := e.(type) {
 			case *Binary:
 				s.turn(e)
@@ -248,7 +252,7 @@ func (s *search) zero(t Expr, f *freeVar) (*big.Rat, bool) {
 	defer s.set(f, was)
 	at := func(q Quantity) *big.Rat {
 		s.set(f, q)
-		s.spent++
+		s.spent += s.cost
 		if v, p := Eval(t, s); p == nil {
 			return v.(Quantity).num
 		}
@@ -306,7 +310,7 @@ func (f *freeVar) around(v Value) []Value {
 
 // test evaluates the root, keeps what was looked for, and gives its number if it has one.
 func (s *search) test() *big.Rat {
-	s.spent++
+	s.spent += s.cost
 	v, p := Eval(s.root, s)
 	if p != nil && p.Rule == RuleDivisionByZero || p == nil && s.outside != nil && s.outside(v) {
 		if s.found == nil {
