@@ -52,9 +52,10 @@ type search struct {
 	free    []*freeVar
 	turns   []Expr           // differences and divisors: what happens changes where they are zero
 	ready   bool             // every free variable has a value to try
+	size    int              // nodes of the root and of what it rests on
 	now     map[string]Value // of the free variables
 	derived map[string]Value // of the others, as long as now stands
-	cost    int // of one evaluation
+	cost    int              // of one evaluation
 	spent   int
 	found   *Found
 }
