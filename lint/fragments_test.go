@@ -1,0 +1,69 @@
+package lint_test
+
+import (
+	"os"
+	"path/filepath"
+	"regexp"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"fettle/lint/rule"
+	"fettle/lint/rules"
+)
+
+// Every rule finds in its bad fragment what the fragment says, and nothing else
+// is found there; nobody has anything to say about its good fragment.
+func TestFragments(t *testing.T) {
+	for _, r := range rules.All() {
+		t.Run(r.Name, func(t *testing.T) {
+			t.Parallel()
+			file := inManual("fragment.proc.hcl")
+			wanted := wants(t, file, r.Bad, r.Name)
+			require.NotEmpty(t, wanted, "the bad fragment wants nothing")
+			_, found := check(t, folder(map[string]string{file: r.Bad}))
+			compare(t, wanted, found)
+			_, found = check(t, folder(map[string]string{file: r.Good}))
+			silent(t, found)
+		})
+	}
+}
+
+// Every rule is described in whole sentences, in a file of its own.
+func TestRulesAreDescribed(t *testing.T) {
+	for _, r := range rules.All() {
+		t.Run(r.Name, func(t *testing.T) {
+			require.Regexp(t, `^[a-z]+/[a-z]+(-[a-z]+)*$`, r.Name)
+			require.Contains(t, "error doubt advice", r.Severity.String())
+			for _, s := range []string{r.Finds, r.Why, r.Remedy} {
+				require.Regexp(t, `(?s)^[A-Z0-9“`+"`"+`].*[.!?)]$`, s)
+			}
+			_, err := os.Stat(filepath.Join("rules", fileOf(r)))
+			require.NoError(t, err)
+		})
+	}
+}
+
+func fileOf(r *rule.Rule) string { return strings.ReplaceAll(r.Name, "-", "_") + ".go" }
+
+var namesRule = regexp.MustCompile(`"((?:form|units|values|fit|kit|order)/[a-z-]+)"`)
+
+// What is found while a manual is read is described, too.
+func TestRulesOfTheReaderAreDescribed(t *testing.T) {
+	for _, dir := range []string{"../lang", "../calc", "."} {
+		err := filepath.WalkDir(dir, func(path string, d os.DirEntry, err error) error {
+			if err != nil || d.IsDir() || !strings.HasSuffix(path, ".go") || strings.HasSuffix(path, "_test.go") {
+				return err
+			}
+			text, err := os.ReadFile(path)
+			for _, m := range namesRule.FindAllStringSubmatch(string(text), -1) {
+				if rules.Find(m[1]) == nil {
+					t.Errorf("%s reports %s, which no file of lint/rules describes", path, m[1])
+				}
+			}
+			return err
+		})
+		require.NoError(t, err)
+	}
+}
