@@ -113,6 +113,8 @@ func (e *FitSizeError) Error() string { return fmt.Sprintf("size %d: %s", e.Size
 // goroutines at once, and keeps what it has worked out.
 type Fit struct {
 	sizes   []FitSize // complete: no nil thickness
+	low     *big.Rat  // limit of the result, nil for an open end
+	high    *big.Rat
 	target  *big.Rat
 	buildUp bool
 	min     int
@@ -147,7 +149,10 @@ func NewFit(p FitProblem) (*Fit, error) {
 	default:
 		return nil, ErrNoLimit
 	}
-	f := &Fit{sizes: sizes, target: target, buildUp: p.BuildUp, min: p.MinPieces, max: min(p.MaxPieces, held)}
+	f := &Fit{
+		sizes: sizes, low: p.Low, high: p.High, target: target, buildUp: p.BuildUp,
+		min: p.MinPieces, max: min(p.MaxPieces, held),
+	}
 
 	// A pack that fills a gap is limited from above by the low end of the result.
 	above, below := distance(p.Low, target), distance(target, p.High)

@@ -3,6 +3,7 @@ package calc
 import (
 	"fmt"
 	"math/big"
+	"slices"
 	"testing"
 )
 
@@ -65,5 +66,34 @@ func BenchmarkFit(b *testing.B) {
 				})
 			}
 		}
+	}
+}
+
+// BenchmarkHeap measures the proof for several places on one heap, by the way
+// that decides it.
+func BenchmarkHeap(b *testing.B) {
+	kit := func(places, pieces int) []FitPlace {
+		p := benchKit(12, 6, pieces, true, false)
+		return slices.Repeat([]FitPlace{{p, big.NewRat(55, 100), big.NewRat(145, 100)}}, places)
+	}
+	for _, c := range []struct {
+		name   string
+		places []FitPlace
+		want   HeapVerdict
+	}{
+		{"ample", kit(2, 6), HeapServes},
+		{"searched", shimPlaces(4, 3), HeapServes},
+		{"not-starved", shimPlaces(8, 4), HeapServes},
+		{"four-packs", kit(4, 6), HeapServes},
+		{"short", shimPlaces(8, 3), HeapRunsShort},
+		{"undecided", kit(8, 6), HeapUndecided},
+	} {
+		b.Run(c.name, func(b *testing.B) {
+			for b.Loop() {
+				if proof, err := HeapCoverage(c.places); err != nil || proof.Verdict != c.want {
+					b.Fatal(proof.Verdict, err)
+				}
+			}
+		})
 	}
 }

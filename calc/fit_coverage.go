@@ -56,6 +56,16 @@ func (h *FitHull) add(low, high *big.Rat) {
 	}
 }
 
+// cut narrows the hull to low..high, where these are not open.
+func (h *FitHull) cut(low, high *big.Rat) {
+	if low != nil && low.Cmp(h.Low) > 0 {
+		h.Low = low
+	}
+	if high != nil && high.Cmp(h.High) < 0 {
+		h.High = high
+	}
+}
+
 // FitCover is what the kit does for all readings of a range.
 type FitCover struct {
 	Regions   []FitRegion   // in order, without overlap; together they are the range
@@ -146,6 +156,49 @@ func (f *Fit) Reach() (low, high *big.Rat, err error) {
 		low, high = high, low
 	}
 	return low, high, nil
+}
+
+// Guarantee bounds the nominal total and the result of any pick for a reading in
+// low..high, from this kit or from what others have left of it. It is wider than
+// the hulls of Coverage, which hold for the full kit only.
+func (f *Fit) Guarantee(low, high *big.Rat) (total, result FitHull, err error) {
+	if low == nil || high == nil || low.Cmp(high) > 0 {
+		return total, result, ErrEmptyRange
+	}
+	total.Low, total.High = f.extreme(1), f.extreme(-1)
+	result = FitHull{f.result(low, total.High), f.result(high, total.Low)}
+	if f.buildUp {
+		result = FitHull{f.result(low, total.Low), f.result(high, total.High)}
+	}
+	result.cut(f.low, f.high)
+	// The total is the reading less the result, or the result less the reading.
+	if f.buildUp {
+		total.cut(distance(high, f.low), distance(low, f.high))
+	} else {
+		total.cut(distance(f.high, low), distance(f.low, high))
+	}
+	return total, result, nil
+}
+
+// extreme is the thinnest total of any allowed number of pieces for sign 1, and
+// the thickest for -1.
+func (f *Fit) extreme(sign int) *big.Rat {
+	sizes := slices.Clone(f.sizes)
+	slices.SortFunc(sizes, func(a, b FitSize) int { return sign * a.Nominal.Cmp(b.Nominal) })
+	total, pieces := new(big.Rat), 0
+	take := func(n int, s FitSize) {
+		t := new(big.Rat).SetInt64(int64(n))
+		total.Add(total, t.Mul(t, s.Nominal))
+		pieces += n
+	}
+	for _, s := range sizes {
+		n := min(s.Stock, f.max-pieces)
+		if s.Nominal.Sign()*sign >= 0 { // no more of these than must be
+			n = min(n, max(0, f.min-pieces))
+		}
+		take(n, s)
+	}
+	return total
 }
 
 // fitRange is a range of readings, and the positions that its ends snap to.

@@ -16,6 +16,7 @@ type bruteHeap struct {
 	spots  [][]*big.Rat // those that a full kit serves
 	used   []bool
 	proven map[string]bool
+	picked func(place int, reading *big.Rat, p *Pack) // called with each pick
 }
 
 func newBruteHeap(places []FitPlace) *bruteHeap {
@@ -50,6 +51,9 @@ func (h *bruteHeap) serves(place int, stock []int) bool {
 		}
 		for i, c := range p.Counts {
 			h.used[i] = h.used[i] || c > 0
+		}
+		if h.picked != nil {
+			h.picked(place, x, p)
 		}
 	}
 	h.proven[key] = true
@@ -108,6 +112,15 @@ func heapProperty(t *rapid.T) {
 		stock[i] = s.Stock
 	}
 	h := newBruteHeap(places)
+	h.picked = func(place int, reading *big.Rat, pick *Pack) {
+		f, err := NewFit(places[place].Problem)
+		require.NoError(t, err)
+		total, result, err := f.Guarantee(places[place].Low, places[place].High)
+		require.NoError(t, err)
+		require.True(t, inHull(total, pick.Total, pick.Total), "total %s in %v", pick.Total, total)
+		r := f.result(reading, pick.Total)
+		require.True(t, inHull(result, r, r), "result %s in %v", r, result)
+	}
 	if !h.serves(0, stock) {
 		require.Equal(t, HeapRunsShort, proof.Verdict)
 		h.requireShortage(t, stock, proof.Shortage)
@@ -146,4 +159,44 @@ func TestHeapThatCannotStarveServes(t *testing.T) {
 		require.True(t, newBruteHeap(places).serves(0, h.stock))
 	})
 	require.Positive(t, proved)
+}
+
+// Clearance shims, one to a place, in steps of 0.05 mm: each reading has two or
+// three sizes that serve it, so it depends on the number of each in the kit
+// whether as many places can all have one.
+func shimPlaces(places, stock int) []FitPlace {
+	p := FitProblem{MinPieces: 1, MaxPieces: 1, Low: num("0.15"), High: num("0.25")}
+	for i := range int64(21) {
+		p.Sizes = append(p.Sizes, FitSize{Nominal: big.NewRat(200+5*i, 100), Stock: stock})
+	}
+	return slices.Repeat([]FitPlace{{p, num("2.25"), num("3.15")}}, places)
+}
+
+func TestHeapOfManyPlaces(t *testing.T) {
+	for _, c := range []struct {
+		places, stock int
+		want          HeapVerdict
+		ample         bool
+	}{
+		{8, 8, HeapServes, true},
+		{8, 4, HeapServes, false}, // twice four, of the two sizes that serve a reading
+		{8, 3, HeapRunsShort, false},
+		{16, 8, HeapServes, false},
+		{16, 7, HeapRunsShort, false},
+	} {
+		proof, err := HeapCoverage(shimPlaces(c.places, c.stock))
+		require.NoError(t, err)
+		require.Equal(t, c.want, proof.Verdict, "%d places, %d of each: %s", c.places, c.stock, proof.Reason)
+		require.Equal(t, c.ample, proof.Ample)
+		if proof.Shortage != nil {
+			require.Equal(t, 2*c.stock, proof.Shortage.Place)
+		}
+	}
+
+	// Where neither proof nor example is found within the work allowed, it says so.
+	p := benchKit(12, 6, 6, true, false)
+	proof, err := HeapCoverage(slices.Repeat([]FitPlace{{p, num("0.55"), num("1.45")}}, 8))
+	require.NoError(t, err)
+	require.Equal(t, HeapUndecided, proof.Verdict)
+	require.NotEmpty(t, proof.Reason)
 }

@@ -14,6 +14,8 @@ type fitEngine interface {
 	sweep(from, to *big.Int) ([]fitRun, error)
 	reach() (from, to *big.Int, err error)
 	withStock(stock []int) fitEngine
+	fewest(stock []int) fitEngine // withStock, and the fewest pieces before nearness
+	prefersNearest() bool
 	spent() int
 }
 
@@ -83,6 +85,14 @@ func (e *fitEngineOf[T]) withStock(stock []int) fitEngine {
 	n.fitTable = newFitTable(steps, e.zero, e.min)
 	return &n
 }
+
+func (e *fitEngineOf[T]) fewest(stock []int) fitEngine {
+	n := e.withStock(stock).(*fitEngineOf[T])
+	n.nearest = false
+	return n
+}
+
+func (e *fitEngineOf[T]) prefersNearest() bool { return e.nearest }
 
 func (e *fitEngineOf[T]) spent() int { return e.work + len(e.packs) }
 

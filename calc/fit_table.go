@@ -45,10 +45,10 @@ type fitTable[T fitNumber[T]] struct {
 }
 
 // Limits on work and memory, reached only by kits in which hardly two packs are
-// equally thick: about a second, and a hundred megabytes.
+// equally thick: some tenths of a second, and a hundred megabytes.
 const (
-	fitWorkLimit = 40_000_000
-	fitPackLimit = 2_000_000
+	fitWorkLimit = 30_000_000
+	fitPackLimit = 1_500_000
 )
 
 func newFitTable[T fitNumber[T]](steps []fitStep[T], zero T, least int) *fitTable[T] {
