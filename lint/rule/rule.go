@@ -100,3 +100,9 @@ func Band(m *model.Manual, name string) calc.Limits {
 	}
 	return calc.Limits{Low: lit.Nominal, High: lit.Nominal, Target: lit.Nominal}
 }
+
+// Whole is a threshold that is a plain number, as a float for comparing counts.
+func Whole(m *model.Manual, name string) float64 {
+	f, _ := Band(m, name).Target.Num().Float64()
+	return f
+}

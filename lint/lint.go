@@ -1,0 +1,132 @@
+// Package lint runs the rules over a manual and settles what is said: severities
+// by the house rules, silences agreed in writing, one order.
+//
+// It is for the commands and the language server. It refuses to silence what
+// keeps a manual from being read.
+package lint
+
+import (
+	"runtime"
+	"slices"
+	"strings"
+	"sync"
+
+	"fettle/bench"
+	"fettle/lang/diag"
+	"fettle/lang/entry"
+	"fettle/lang/model"
+	"fettle/lint/rule"
+	"fettle/lint/rules"
+)
+
+// Result is all that there is to say about a manual.
+type Result struct {
+	Findings diag.List      // sorted
+	Silenced diag.List      // agreed in writing; sorted
+	Traces   []*bench.Trace // of every choice of options that was tried
+}
+
+// Check runs every rule. found is what loading the manual found.
+func Check(m *model.Manual, found diag.List) Result {
+	r := Result{Traces: traces(m)}
+	all := append(diag.List{}, found...)
+	all.Add(run(m, r.Traces)...)
+	severities := severity(m, &all)
+	for i := range all {
+		if rl := rules.Find(all[i].Rule); rl != nil {
+			all[i].Severity = rl.Severity
+		}
+		if s, ok := severities[all[i].Rule]; ok {
+			all[i].Severity = s
+		}
+	}
+	all = slices.DeleteFunc(all, func(f diag.Finding) bool { return f.Severity == off })
+	all.Sort()
+	r.Findings, r.Silenced = silence(m, all)
+	r.Findings.Sort()
+	return r
+}
+
+// off is the severity of a rule that the house does not want.
+const off diag.Severity = 255
+
+func traces(m *model.Manual) []*bench.Trace {
+	bound := int(rule.Whole(m, "option_combinations"))
+	choices := bench.Choices(m, bound)
+	out := make([]*bench.Trace, len(choices))
+	each(len(choices), func(i int) { out[i] = bench.Run(m, choices[i]) })
+	return out
+}
+
+func run(m *model.Manual, traces []*bench.Trace) diag.List {
+	all := rules.All()
+	results := make([]diag.List, len(all))
+	each(len(all), func(i int) {
+		rl := all[i]
+		if rl.Run == nil || m.Incomplete && !rl.Broken {
+			return
+		}
+		rl.Run(&rule.Pass{Manual: m, Rule: rl, Traces: traces, Out: &results[i]})
+	})
+	var out diag.List
+	for _, r := range results {
+		out = append(out, r...)
+	}
+	return out
+}
+
+// each calls do for 0 to n-1, a few at a time.
+func each(n int, do func(int)) {
+	var wg sync.WaitGroup
+	next := make(chan int)
+	for range min(runtime.GOMAXPROCS(0), n) {
+		wg.Go(func() {
+			for i := range next {
+				do(i)
+			}
+		})
+	}
+	for i := range n {
+		next <- i
+	}
+	close(next)
+	wg.Wait()
+}
+
+// severity reads what the house rules say about severities.
+func severity(m *model.Manual, out *diag.List) map[string]diag.Severity {
+	set := map[string]diag.Severity{}
+	for _, h := range m.Of(entry.HouseRules.Name) {
+		a := h.Attr("severity")
+		if a == nil {
+			continue
+		}
+		t, _ := a.Value.(*model.Table)
+		if t == nil {
+			continue
+		}
+		for _, p := range t.Pairs {
+			name, word := p.Key.Word, string(p.Value.(model.Exact))
+			s, ok := words[word]
+			switch {
+			case rules.Find(name) == nil:
+				out.Add(diag.Finding{Rule: "form/unknown-rule", Severity: diag.Error, Span: p.Key.Span(h),
+					Message: "There is no rule `" + name + "`.", Reason: "The severity is set for nothing.",
+					Remedy: "fettle explain lists the rules."})
+			case !ok:
+				out.Add(diag.Finding{Rule: "form/unknown-word", Severity: diag.Error, Span: p.Span,
+					Message: "A severity cannot be \"" + word + "\".", Reason: "A severity is one of four words.",
+					Remedy: `Use one of: "error", "doubt", "advice", "off".`})
+			case strings.HasPrefix(name, "form/"):
+				out.Add(diag.Finding{Rule: "form/unknown-rule", Severity: diag.Error, Span: p.Key.Span(h),
+					Message: "`" + name + "` cannot be changed.", Reason: "What it finds keeps the manual from being read.",
+					Remedy: "Take it out of the house rules."})
+			default:
+				set[name] = s
+			}
+		}
+	}
+	return set
+}
+
+var words = map[string]diag.Severity{"error": diag.Error, "doubt": diag.Doubt, "advice": diag.Advice, "off": off}

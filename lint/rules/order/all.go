@@ -1,0 +1,7 @@
+// Package order holds the rules on the order of procedures and steps, one file a rule.
+package order
+
+import "fettle/lint/rule"
+
+// All lists the rules, sorted by name.
+var All = []*rule.Rule{}

@@ -1,0 +1,7 @@
+// Package safety holds the rules on what can hurt, one file a rule.
+package safety
+
+import "fettle/lint/rule"
+
+// All lists the rules, sorted by name.
+var All = []*rule.Rule{}

@@ -1,0 +1,7 @@
+// Package units holds the rules on quantities and their units, one file a rule.
+package units
+
+import "fettle/lint/rule"
+
+// All lists the rules, sorted by name.
+var All = []*rule.Rule{}

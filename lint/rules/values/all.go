@@ -1,0 +1,7 @@
+// Package values holds the rules on references, expressions and worked examples, one file a rule.
+package values
+
+import "fettle/lint/rule"
+
+// All lists the rules, sorted by name.
+var All = []*rule.Rule{}

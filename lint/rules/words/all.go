@@ -1,0 +1,7 @@
+// Package words holds the rules on prose, one file a rule.
+package words
+
+import "fettle/lint/rule"
+
+// All lists the rules, sorted by name.
+var All = []*rule.Rule{}
