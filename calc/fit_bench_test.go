@@ -5,6 +5,7 @@ import (
 	"math/big"
 	"slices"
 	"testing"
+	"time"
 )
 
 // benchKit is a kit of sizes from 0.05 mm upwards. An even one steps by 0.05 mm;
@@ -96,4 +97,62 @@ func BenchmarkHeap(b *testing.B) {
 			}
 		})
 	}
+}
+
+// BenchmarkFitRatio gives the time of a first pick and of coverage as multiples
+// of a floor measured in the same run: one walk over every pack of the kit, in
+// machine words, which keeps only the fewest and nearest of one reading.
+func BenchmarkFitRatio(b *testing.B) {
+	for _, even := range []bool{true, false} {
+		p := benchKit(12, 6, 6, even, false)
+		b.Run(fmt.Sprintf("even=%t", even), func(b *testing.B) {
+			var walk, solve, cover time.Duration
+			for b.Loop() {
+				start := time.Now()
+				if walkPacks(p, 2017) == 0 {
+					b.Fatal("no pack")
+				}
+				walk += time.Since(start)
+				start = time.Now()
+				if _, err := benchFit(b, p).Solve(big.NewRat(2017, 1000)); err != nil {
+					b.Fatal(err)
+				}
+				solve += time.Since(start)
+				start = time.Now()
+				if _, err := benchFit(b, p).Coverage(big.NewRat(55, 100), big.NewRat(345, 100)); err != nil {
+					b.Fatal(err)
+				}
+				cover += time.Since(start)
+			}
+			b.ReportMetric(float64(solve)/float64(walk), "pick/walk")
+			b.ReportMetric(float64(cover)/float64(walk), "coverage/walk")
+		})
+	}
+}
+
+// walkPacks visits every pack for a reading in thousandths, and gives the
+// fewest pieces that fit.
+func walkPacks(p FitProblem, reading int64) int {
+	thou := func(r *big.Rat) int64 { return new(big.Rat).Mul(r, big.NewRat(1000, 1)).Num().Int64() }
+	sizes := make([]int64, len(p.Sizes))
+	for i, s := range p.Sizes {
+		sizes[i] = thou(s.Nominal)
+	}
+	low, high, target := thou(p.Low), thou(p.High), thou(p.Target)
+	fewest, nearest := 0, int64(0)
+	var walk func(i, pieces int, left int64)
+	walk = func(i, pieces int, left int64) {
+		if i == len(sizes) {
+			off := max(left-target, target-left)
+			if left >= low && left <= high && (fewest == 0 || pieces < fewest || pieces == fewest && off < nearest) {
+				fewest, nearest = pieces, off
+			}
+			return
+		}
+		for c := 0; c <= min(p.Sizes[i].Stock, p.MaxPieces-pieces); c++ {
+			walk(i+1, pieces+c, left-int64(c)*sizes[i])
+		}
+	}
+	walk(0, 0, reading)
+	return fewest
 }
