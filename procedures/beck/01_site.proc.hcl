@@ -80,6 +80,7 @@ procedure "site" {
   torque "anchors" {
     title     = "Tighten the anchor nuts"
     fastening = fastening.anchors
+    held_by   = part.plinth
     tools     = [tool.torque_wrench_lbft, tool.socket_3_4_in]
     takes     = "10 min"
   }

@@ -146,6 +146,7 @@ procedure "first_run" {
     title     = "Tighten the anchor nuts again after settling"
     fastening = fastening.anchors
     from      = "tight"
+    held_by   = part.plinth
     tools     = [tool.torque_wrench_lbft, tool.socket_3_4_in]
     takes     = "5 min"
     why       = "Paint and grout creep under the first shake."

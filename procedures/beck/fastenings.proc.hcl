@@ -9,11 +9,11 @@ fastening "anchors" {
   fasteners    = [part.anchor_nut, part.anchor_washer]
   lubricant    = "dry"
   across_flats = "3/4 in"
-  torque       = "40 lb·ft ± 10 %"
-  stages       = ["20 lb·ft", "40 lb·ft"]
+  torque       = "46 lb·ft ± 10 %"
+  stages       = ["23 lb·ft", "46 lb·ft"]
   layout       = "grid 2x2"
   pattern      = "criss-cross"
-  basis        = "About 60 % of proof at K 0.20"
+  basis        = "About 71 % of proof at K 0.20"
 }
 
 fastening "casing_bolts" {
@@ -25,10 +25,10 @@ fastening "casing_bolts" {
   fasteners    = [part.casing_bolt]
   lubricant    = "dry"
   across_flats = "9/16 in"
-  torque       = "27 lb·ft ± 10 %"
+  torque       = "30 lb·ft ± 10 %"
   layout       = "grid 2x2"
   pattern      = "criss-cross"
-  basis        = "About 65 % of proof at K 0.20"
+  basis        = "About 73 % of proof at K 0.20"
 }
 
 fastening "vane_ring_screws" {
@@ -70,11 +70,11 @@ fastening "cap_screws" {
   thread_material = "cast iron"
   thread_length   = "0.5 in"
   across_flats    = "1/2 in"
-  torque          = "180 lb·in ± 10 %"
-  stages          = ["90 lb·in", "180 lb·in"]
+  torque          = "205 lb·in ± 10 %"
+  stages          = ["100 lb·in", "205 lb·in"]
   layout          = "circle"
   pattern         = "criss-cross"
-  basis           = "About 65 % of proof at K 0.20"
+  basis           = "About 73 % of proof at K 0.20"
 }
 
 fastening "gland_nuts" {
@@ -126,11 +126,11 @@ fastening "housing_bolts" {
   thread_material = "cast iron"
   thread_length   = "0.65 in"
   across_flats    = "9/16 in"
-  torque          = "27 lb·ft ± 10 %"
-  stages          = ["20 lb·ft", "27 lb·ft"]
+  torque          = "30 lb·ft ± 10 %"
+  stages          = ["20 lb·ft", "30 lb·ft"]
   layout          = "circle"
   pattern         = "criss-cross"
-  basis           = "About 65 % of proof at K 0.20"
+  basis           = "About 73 % of proof at K 0.20"
 }
 
 fastening "elbow_bolts" {
@@ -144,11 +144,11 @@ fastening "elbow_bolts" {
   thread_material = "cast iron"
   thread_length   = "0.5 in"
   across_flats    = "1/2 in"
-  torque          = "180 lb·in ± 10 %"
-  stages          = ["90 lb·in", "180 lb·in"]
+  torque          = "205 lb·in ± 10 %"
+  stages          = ["100 lb·in", "205 lb·in"]
   layout          = "circle"
   pattern         = "criss-cross"
-  basis           = "About 65 % of proof at K 0.20"
+  basis           = "About 73 % of proof at K 0.20"
 }
 
 fastening "inlet_bolts" {
@@ -175,10 +175,10 @@ fastening "foot_bolts" {
   fasteners    = [part.foot_bolt]
   lubricant    = "dry"
   across_flats = "9/16 in"
-  torque       = "27 lb·ft ± 10 %"
+  torque       = "30 lb·ft ± 10 %"
   layout       = "grid 2x2"
   pattern      = "criss-cross"
-  basis        = "About 65 % of proof at K 0.20"
+  basis        = "About 73 % of proof at K 0.20"
 }
 
 fastening "hub_screws" {
@@ -218,10 +218,10 @@ fastening "guard_screws" {
   fasteners    = [part.guard_screw]
   lubricant    = "dry"
   across_flats = "7/16 in"
-  torque       = "88 lb·in ± 10 %"
+  torque       = "100 lb·in ± 10 %"
   layout       = "grid 2x2"
   pattern      = "criss-cross"
-  basis        = "About 65 % of proof at K 0.20"
+  basis        = "About 73 % of proof at K 0.20"
 }
 
 fastening "box_screws" {
@@ -233,10 +233,10 @@ fastening "box_screws" {
   fasteners    = [part.box_screw]
   lubricant    = "dry"
   across_flats = "1/2 in"
-  torque       = "180 lb·in ± 10 %"
+  torque       = "205 lb·in ± 10 %"
   layout       = "grid 2x2"
   pattern      = "criss-cross"
-  basis        = "About 65 % of proof at K 0.20"
+  basis        = "About 73 % of proof at K 0.20"
 }
 
 fastening "terminal_nuts" {
@@ -248,10 +248,10 @@ fastening "terminal_nuts" {
   fasteners    = [part.terminal_nut, part.spring_washer]
   lubricant    = "dry"
   across_flats = "1/2 in"
-  torque       = "58 lb·in ± 8 %"
+  torque       = "72 lb·in ± 8 %"
   layout       = "row"
   pattern      = ["1", "2", "3", "4"]
-  basis        = "Brass stud: about 59 % of proof at K 0.20"
+  basis        = "Brass stud: about 73 % of proof at K 0.20"
 }
 
 fastening "earth_screws" {
@@ -263,8 +263,8 @@ fastening "earth_screws" {
   fasteners    = [part.earth_screw]
   lubricant    = "dry"
   across_flats = "1/2 in"
-  torque       = "180 lb·in ± 10 %"
-  basis        = "About 65 % of proof at K 0.20"
+  torque       = "205 lb·in ± 10 %"
+  basis        = "About 73 % of proof at K 0.20"
 }
 
 fastening "cover_screws" {
@@ -278,6 +278,6 @@ fastening "cover_screws" {
   thread_material = "aluminium alloy"
   thread_length   = "0.5 in"
   across_flats    = "7/16 in"
-  torque          = "88 lb·in ± 10 %"
-  basis           = "About 65 % of proof at K 0.20"
+  torque          = "100 lb·in ± 10 %"
+  basis           = "About 73 % of proof at K 0.20"
 }
