@@ -42,13 +42,15 @@ type Range struct {
 func RangeOf(e Expr, d Domain) Range {
 	r := &ranger{domain: d, vars: map[string]reach{}, opaque: map[string]int{}}
 	x := r.eval(e)
-	return Range{Number: x.in, Yes: x.yes, No: x.no, Words: x.words, ZeroDivide: r.zero}
+	return Range{Number: r.bounds(x), Yes: x.yes, No: x.no, Words: x.words, ZeroDivide: r.zero}
 }
 
-// reach is what a subexpression may come to. A number lies inside in and equals form.
+// reach is what a subexpression may come to. A number equals form, and lies
+// inside in where tight says that in tells more than form. Limits lie inside in.
 type reach struct {
-	in      Interval
 	form    affine
+	in      Interval
+	tight   bool
 	yes, no bool
 	words   []string
 	list    []reach
@@ -74,7 +76,7 @@ func (r *ranger) eval(e Expr) reach {
 		if e.Op == Not {
 			return reach{yes: x.no, no: x.yes}
 		}
-		return r.linear(x.form.scale(minusOne), x.in.Neg())
+		return r.scale(x, minusOne)
 	case *Binary:
 		return r.binary(e)
 	case *Cond:
@@ -84,12 +86,12 @@ func (r *ranger) eval(e Expr) reach {
 	case *Between:
 		low, high := Interval{}, Interval{}
 		if e.Low != nil {
-			low = r.eval(e.Low).in
+			low = r.bounds(r.eval(e.Low))
 		}
 		if e.High != nil {
-			high = r.eval(e.High).in
+			high = r.bounds(r.eval(e.High))
 		}
-		return reach{in: Interval{low.Lo, high.Hi}}
+		return limitsReach(Interval{low.Lo, high.Hi})
 	case *List:
 		var l reach
 		for _, x := range e.Items {
@@ -100,14 +102,14 @@ func (r *ranger) eval(e Expr) reach {
 	panic("calc: unknown node")
 }
 
-var minusOne = big.NewRat(-1, 1)
+var minusOne, plusOne = big.NewRat(-1, 1), big.NewRat(1, 1)
 
 func (r *ranger) constant(v Value) reach {
 	switch v := v.(type) {
 	case Quantity:
 		return exactly(v.Base())
 	case Limits:
-		return reach{in: ends(v.Low, v.High)}
+		return limitsReach(ends(v.Low, v.High))
 	case Truth:
 		return reach{yes: bool(v), no: !bool(v)}
 	case Word:
@@ -122,7 +124,9 @@ func (r *ranger) constant(v Value) reach {
 	panic("calc: unknown value")
 }
 
-func exactly(b *big.Rat) reach { return reach{in: PointInterval(b), form: constant(b)} }
+func exactly(b *big.Rat) reach { return reach{form: constant(b)} }
+
+func limitsReach(in Interval) reach { return reach{in: in, tight: true} }
 
 func ends(low, high *Quantity) Interval {
 	var i Interval
@@ -135,13 +139,52 @@ func ends(low, high *Quantity) Interval {
 	return i
 }
 
-// linear is a number that equals form; in may say more than form does.
-func (r *ranger) linear(form affine, in Interval) reach {
-	in = form.interval(r.symbols).Meet(in)
-	if form.tooBig() {
-		return r.fresh(in)
+// bounds is the range of a number or of limits; of anything else every number.
+func (r *ranger) bounds(x reach) Interval {
+	if x.tight || x.form.c == nil {
+		return x.in
 	}
-	return reach{in: in, form: form}
+	return x.form.interval(r.symbols)
+}
+
+// add is the sum of two numbers.
+func (r *ranger) add(x, y reach) reach {
+	sum := reach{form: x.form.add(y.form)}
+	if x.tight || y.tight {
+		sum.in, sum.tight = r.bounds(x).Add(r.bounds(y)), true
+	}
+	return r.linear(sum)
+}
+
+// scale is k times a number.
+func (r *ranger) scale(x reach, k *big.Rat) reach {
+	s := reach{form: x.form.scale(k), tight: x.tight}
+	if x.tight {
+		s.in = x.in.Mul(PointInterval(k))
+	}
+	return r.linear(s)
+}
+
+// linear keeps the better of what the form tells and what in does.
+func (r *ranger) linear(x reach) reach {
+	if x.tight {
+		x.in = x.form.interval(r.symbols).Meet(x.in)
+	}
+	if x.form.tooBig() {
+		return r.fresh(r.bounds(x))
+	}
+	return x
+}
+
+// point is the one value that x may have, nil when it may have several.
+func (r *ranger) point(x reach) *big.Rat {
+	switch {
+	case len(x.form.terms) == 0:
+		return x.form.c
+	case x.tight && x.in.IsPoint():
+		return x.in.Lo
+	}
+	return nil
 }
 
 // fresh is a number of which only the range is known.
@@ -150,7 +193,11 @@ func (r *ranger) fresh(in Interval) reach {
 		return exactly(in.Lo)
 	}
 	r.symbols = append(r.symbols, in)
-	return reach{in: in, form: affine{new(big.Rat), []summand{{len(r.symbols) - 1, big.NewRat(1, 1)}}}}
+	return r.symbol(len(r.symbols) - 1)
+}
+
+func (r *ranger) symbol(n int) reach {
+	return reach{form: affine{new(big.Rat), []summand{{n, plusOne}}}}
 }
 
 // named is fresh, and the same number each time it comes about in the same way.
@@ -161,7 +208,8 @@ func (r *ranger) named(in Interval, op string, operands ...reach) reach {
 	}
 	key := strings.Join(parts, " ")
 	if s, ok := r.opaque[key]; ok {
-		return reach{in: r.symbols[s].Meet(in), form: affine{new(big.Rat), []summand{{s, big.NewRat(1, 1)}}}}
+		r.symbols[s] = r.symbols[s].Meet(in)
+		return r.symbol(s)
 	}
 	x := r.fresh(in)
 	if len(x.form.terms) > 0 {
@@ -190,8 +238,8 @@ func (r *ranger) variable(v *Var) reach {
 		r.inside++
 		y := r.eval(p.Is)
 		r.inside--
-		if v.Of.Shape == NumberShape {
-			y.in = y.in.Meet(x.in)
+		if v.Of.Shape == NumberShape && (p.Low != nil || p.High != nil) {
+			y.in, y.tight = r.bounds(y).Meet(ends(p.Low, p.High)), true
 		}
 		x = y
 		r.vars[key] = x
@@ -212,9 +260,9 @@ func (r *ranger) binary(e *Binary) reach {
 	case Or:
 		return reach{yes: x.yes || y.yes, no: x.no && y.no}
 	case Add:
-		return r.linear(x.form.add(y.form), x.in.Add(y.in))
+		return r.add(x, y)
 	case Sub:
-		return r.difference(x, y)
+		return r.add(x, r.scale(y, minusOne))
 	case Mul:
 		return r.product(x, y)
 	case Div:
@@ -222,7 +270,7 @@ func (r *ranger) binary(e *Binary) reach {
 	}
 	switch e.X.Type().Shape {
 	case NumberShape:
-		return compare(e.Op, r.difference(x, y).in)
+		return compare(e.Op, r.bounds(r.add(x, r.scale(y, minusOne))))
 	case WordShape:
 		same := overlap(x.words, y.words)
 		differ := x.words == nil || y.words == nil || len(x.words)+len(y.words) > 2 || !same
@@ -231,42 +279,38 @@ func (r *ranger) binary(e *Binary) reach {
 	return equal(e.Op, x.yes && y.yes || x.no && y.no, x.yes && y.no || x.no && y.yes)
 }
 
-func (r *ranger) difference(x, y reach) reach {
-	return r.linear(x.form.add(y.form.scale(minusOne)), x.in.Add(y.in.Neg()))
-}
-
 func (r *ranger) product(x, y reach) reach {
-	switch {
-	case y.in.IsPoint():
-		return r.linear(x.form.scale(y.in.Lo), x.in.Mul(y.in))
-	case x.in.IsPoint():
-		return r.linear(y.form.scale(x.in.Lo), x.in.Mul(y.in))
+	if k := r.point(y); k != nil {
+		return r.scale(x, k)
 	}
-	in := x.in.Mul(y.in)
+	if k := r.point(x); k != nil {
+		return r.scale(y, k)
+	}
+	in := r.bounds(x).Mul(r.bounds(y))
 	if x.form.key() == y.form.key() {
-		a := x.in.Abs()
+		a := r.bounds(x).Abs()
 		in = a.Mul(a)
 	}
 	return r.named(in, "*", x, y)
 }
 
 func (r *ranger) quotient(e *Binary, x, y reach) reach {
-	if y.in.Contains(new(big.Rat)) {
+	divisor := r.bounds(y)
+	if divisor.Contains(new(big.Rat)) {
 		if r.inside == 0 {
 			r.zero = append(r.zero, e.At)
 		}
-		if y.in.IsPoint() {
+		if divisor.IsPoint() {
 			return r.fresh(Interval{})
 		}
 	}
-	inverse := y.in.Inverse()
-	switch {
-	case y.in.IsPoint():
-		return r.linear(x.form.scale(inverse.Lo), x.in.Mul(inverse))
-	case x.form.key() == y.form.key():
-		return exactly(big.NewRat(1, 1))
+	if k := r.point(y); k != nil {
+		return r.scale(x, inverse(k))
 	}
-	return r.named(x.in.Mul(inverse), "/", x, y)
+	if x.form.key() == y.form.key() {
+		return exactly(plusOne)
+	}
+	return r.named(r.bounds(x).Mul(divisor.Inverse()), "/", x, y)
 }
 
 func (r *ranger) cond(e *Cond) reach {
@@ -281,11 +325,11 @@ func (r *ranger) cond(e *Cond) reach {
 	switch e.Then.Type().Shape {
 	case NumberShape:
 		if x.form.key() == y.form.key() {
-			return reach{in: x.in.Hull(y.in), form: x.form}
+			return reach{form: x.form}
 		}
-		return r.fresh(x.in.Hull(y.in))
+		return r.fresh(r.bounds(x).Hull(r.bounds(y)))
 	case LimitsShape:
-		return reach{in: x.in.Hull(y.in)}
+		return limitsReach(x.in.Hull(y.in))
 	case WordShape:
 		if x.words == nil || y.words == nil {
 			return reach{}
@@ -319,7 +363,7 @@ func (r *ranger) call(e *Call) reach {
 			return r.fresh(Interval{})
 		}
 		for _, y := range x.list {
-			in = append(in, y.in)
+			in = append(in, r.bounds(y))
 			operands = append(operands, y)
 		}
 	}
@@ -328,7 +372,7 @@ func (r *ranger) call(e *Call) reach {
 		out = e.Function.Range(in)
 	}
 	if e.Of.Shape != NumberShape {
-		return reach{in: out, yes: true, no: true}
+		return reach{in: out, tight: true, yes: true, no: true}
 	}
 	return r.named(out, e.Function.Name, operands...)
 }

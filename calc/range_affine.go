@@ -47,6 +47,7 @@ func (a affine) scale(k *big.Rat) affine {
 	if k.Sign() == 0 {
 		return s
 	}
+	s.terms = make([]summand, 0, len(a.terms))
 	for _, t := range a.terms {
 		s.terms = append(s.terms, summand{t.symbol, new(big.Rat).Mul(t.k, k)})
 	}
@@ -64,11 +65,27 @@ func (a affine) tooBig() bool {
 
 // interval is exact where the symbols do not depend on one another.
 func (a affine) interval(symbols []Interval) Interval {
-	sum := PointInterval(a.c)
+	lo, hi := new(big.Rat).Set(a.c), new(big.Rat).Set(a.c)
+	var p big.Rat
 	for _, t := range a.terms {
-		sum = sum.Add(symbols[t.symbol].Mul(PointInterval(t.k)))
+		low, high := symbols[t.symbol].Lo, symbols[t.symbol].Hi
+		if t.k.Sign() < 0 {
+			low, high = high, low
+		}
+		if low == nil || tooBig(lo) {
+			lo = nil
+		}
+		if high == nil || tooBig(hi) {
+			hi = nil
+		}
+		if lo != nil {
+			lo.Add(lo, p.Mul(t.k, low))
+		}
+		if hi != nil {
+			hi.Add(hi, p.Mul(t.k, high))
+		}
 	}
-	return sum
+	return Interval{lo, hi}
 }
 
 // key is equal for equal forms.
