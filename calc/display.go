@@ -21,6 +21,11 @@ func (s Shown) String() string {
 	if s.Other == "" {
 		return s.First
 	}
+	for _, word := range []string{"at least ", "at most ", "± "} { // once will do
+		if strings.HasPrefix(s.First, word) {
+			return s.First + " (" + strings.TrimPrefix(s.Other, word) + ")"
+		}
+	}
 	return s.First + " (" + s.Other + ")"
 }
 
@@ -38,7 +43,7 @@ func (s Style) Quantity(q Quantity) Shown {
 	if partner == nil {
 		return Shown{First: q.String()}
 	}
-	return s.arrange(q, q.String(), q.In(partner).String())
+	return s.arrange(q, q.String(), convert(&q, partner).String())
 }
 
 // Limits shows limits, either end of which may be open (nil): "0.08 to 0.14 mm
@@ -47,7 +52,7 @@ func (s Style) Quantity(q Quantity) Shown {
 // inside, one more is printed, and where there is none at all the converted
 // limits are left out.
 func (s Style) Limits(low, high *Quantity) Shown {
-	return s.limits(nil, low, high)
+	return s.limits(nil, low, high, false)
 }
 
 // Literal shows what was written: a value, limits, or a nominal value with its limits.
@@ -65,10 +70,12 @@ func (s Style) Literal(l Literal) Shown {
 		}
 		return shown
 	}
-	return s.limits(l.Nominal, l.Low, l.High)
+	return s.limits(l.Nominal, l.Low, l.High, l.Upper != nil && l.Upper.Unit == percent)
 }
 
-func (s Style) limits(nominal, low, high *Quantity) Shown {
+// limits shows limits around a nominal value, which may be nil. Relative ones
+// are converted to the decimals of the nominal value.
+func (s Style) limits(nominal, low, high *Quantity, relative bool) Shown {
 	q := high // the larger end chooses the unit
 	if q == nil || low != nil && new(big.Rat).Abs(low.num).Cmp(new(big.Rat).Abs(high.num)) > 0 {
 		q = low
@@ -84,7 +91,17 @@ func (s Style) limits(nominal, low, high *Quantity) Shown {
 	if partner == nil {
 		return Shown{First: written}
 	}
-	converted, _ := inward(convert(nominal, partner), convert(low, partner), convert(high, partner))
+	n, l, h := convert(nominal, partner), convert(low, partner), convert(high, partner)
+	if l != nil && h != nil && l.Decimals != Exact && h.Decimals != Exact {
+		l.Decimals = finer(l.Decimals, h.Decimals)
+		h.Decimals = l.Decimals
+	}
+	if relative && n != nil && n.Decimals != Exact {
+		l.Decimals, h.Decimals = min(l.Decimals, n.Decimals), min(h.Decimals, n.Decimals)
+	} else if n != nil {
+		n.Decimals = finer(n.Decimals, l.Decimals)
+	}
+	converted, _ := inward(n, l, h)
 	return s.arrange(*q, written, converted)
 }
 
@@ -124,8 +141,8 @@ func inward(nominal, low, high *Quantity) (string, bool) {
 		if nominal != nil && low.Cmp(*nominal) <= 0 && nominal.Cmp(*high) <= 0 {
 			n = clamp(*nominal, l, h).String()
 		}
-		if n == "" && low.Unit.Label(l.num) == low.Unit.Label(h.num) {
-			return withSpace(l.Value()+" to "+h.Value(), low.Unit, h.num), true
+		if low.Unit.Label(l.num) == low.Unit.Label(h.num) { // the unit once
+			return joinLimits(n, l.Value(), h.String()), true
 		}
 		return joinLimits(n, l.String(), h.String()), true
 	}

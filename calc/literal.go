@@ -90,7 +90,7 @@ func (l Literal) String() string {
 	case PlusMinusForm:
 		return l.around("± " + l.Upper.Value())
 	case UnequalForm:
-		return l.around(signed(*l.Upper) + "/" + signed(*l.Lower))
+		return l.around(signed(*l.Upper, "+") + "/" + signed(*l.Lower, "-"))
 	case AtLeastForm:
 		return "≥ " + l.Low.String()
 	case AtMostForm:
@@ -109,9 +109,13 @@ func (l Literal) around(deviations string) string {
 	return l.Nominal.String() + " " + withUnit(deviations, *l.Upper)
 }
 
-func signed(q Quantity) string {
-	if q.Sign() < 0 {
+// signed writes a deviation; zero takes the given sign.
+func signed(q Quantity, zero string) string {
+	switch q.Sign() {
+	case -1:
 		return q.Value()
+	case 0:
+		return zero + q.Value()
 	}
 	return "+" + q.Value()
 }
@@ -122,6 +126,8 @@ func (l *Literal) spread(lower, upper Quantity) {
 	if low.Cmp(high) > 0 {
 		low, high = high, low
 	}
+	low.Decimals = finer(low.Decimals, high.Decimals)
+	high.Decimals = low.Decimals
 	l.Low, l.High = &low, &high
 }
 
@@ -155,6 +161,9 @@ func ParseLiteral(s string, ctx Context) (Literal, []Problem) {
 	l := p.literal()
 	if p.lost {
 		l = Literal{}
+	}
+	if len(p.problems) > 0 {
+		settleEdits(p.problems, p.lost)
 	}
 	return l, p.problems
 }

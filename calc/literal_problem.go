@@ -45,6 +45,23 @@ func (x Problem) with(start, end int, text string, sure bool) Problem {
 	return x
 }
 
+// settleEdits leaves no two edits over the same bytes, and none sure in a string
+// that was not understood to its end.
+func settleEdits(problems []Problem, lost bool) {
+	for i := range problems {
+		e := problems[i].Edit
+		if e == nil {
+			continue
+		}
+		e.Sure = e.Sure && !lost
+		for _, earlier := range problems[:i] {
+			if f := earlier.Edit; f != nil && e.Start < f.End && f.Start < e.End {
+				problems[i].Edit = nil
+			}
+		}
+	}
+}
+
 func quote(s string) string { return "“" + s + "”" }
 
 // text is what a side looks like, unit included.

@@ -52,7 +52,7 @@ func (p *literalParser) literal() Literal {
 		return p.rangeTo(a, p.ctx.Difference)
 	case p.plusMinus():
 		return p.around(a)
-	case p.peek('+') || p.peek('-') || p.atMinus() || strings.HasPrefix(p.s[at:], "0/"):
+	case p.peek('+') || p.peek('-') || p.atMinus() || strings.HasPrefix(p.s[at:], "—") || strings.HasPrefix(p.s[at:], "0/"):
 		if l, ok := p.unequal(a); ok {
 			return l
 		}
@@ -74,7 +74,7 @@ func (p *literalParser) literal() Literal {
 
 // value is a single quantity, which must end the string.
 func (p *literalParser) value(a side) Literal {
-	q, ok := p.quantity(&a, a.at)
+	q, ok := p.quantity(&a, a.at, a.end)
 	if !ok {
 		return Literal{}
 	}
@@ -126,7 +126,7 @@ func (p *literalParser) bounded(form Form) Literal {
 	if p.i < len(p.s) {
 		return p.fail(p.problemRest())
 	}
-	q, ok := p.quantity(&a, a.at)
+	q, ok := p.quantity(&a, a.at, a.end)
 	if !ok {
 		return Literal{}
 	}
@@ -156,7 +156,7 @@ func (p *literalParser) deviation() Literal {
 	if a.num.Sign() < 0 {
 		return p.fail(problemNegativeDeviation(a.at, a.end))
 	}
-	q, ok := p.quantity(&a, a.at)
+	q, ok := p.quantity(&a, a.at, a.end)
 	if !ok {
 		return Literal{}
 	}
@@ -179,14 +179,14 @@ func (p *literalParser) rangeTo(a side, difference bool) Literal {
 		b.unit, b.uAt, b.uEnd = a.unit, a.uAt, a.uEnd
 	}
 	start := a.at
-	low, ok := p.quantity(&a, start)
+	low, ok := p.quantity(&a, start, b.end)
 	if !ok {
 		return Literal{}
 	}
 	if a.uAt == b.uAt && a.unit != b.unit { // the unit was bent for the place: once is enough
 		b.unit = a.unit
 	}
-	high, ok := p.quantity(&b, start)
+	high, ok := p.quantity(&b, start, b.end)
 	if !ok || p.lost {
 		return Literal{}
 	}
@@ -294,12 +294,11 @@ func (p *literalParser) twoDeviations() (x, y number, ok bool) {
 // may be nil and has d's unit text) in units that go with it.
 func (p *literalParser) deviations(l *Literal, a, d, e *side) (*Quantity, *Quantity, bool) {
 	relative := d.percentage
-	if a.unit == nil && d.unit != nil && !relative {
-		a.unit, a.uAt, a.uEnd = d.unit, d.uAt, d.uEnd
-	} else if a.unit == nil && relative && d.unit != nil && d.unit != percent {
+	plain := !p.ctx.HasWant || p.ctx.Want == Plain
+	if a.unit == nil && d.unit != nil && (d.unit != percent || plain) { // 10 ± 2 % is 8..12 %
 		a.unit, a.uAt, a.uEnd = d.unit, d.uAt, d.uEnd
 	}
-	n, ok := p.quantity(a, a.at)
+	n, ok := p.quantity(a, a.at, d.end)
 	if !ok {
 		return nil, nil, false
 	}
@@ -340,24 +339,30 @@ func (p *literalParser) twoUnits(a side) Literal {
 	}
 	x := NewQuantity(a.num, a.unit, a.decimals).In(b.unit)
 	sum := x.plus(NewQuantity(b.num, b.unit, b.decimals), b.unit)
-	sum.Decimals = b.decimals
+	n, exact := exactDecimals(sum.num)
+	if sum.Decimals = max(n, b.decimals); b.decimals == Exact {
+		sum.Decimals = Exact
+	}
+	if !exact || n > b.decimals+3 && b.decimals != Exact || !sum.printable() {
+		return p.fail(p.problemSecondNumber(a, b))
+	}
 	p.report(p.problemTwoUnits(a, b, sum))
 	c := b
 	c.num, c.decimals = sum.num, sum.Decimals
-	q, ok := p.quantity(&c, a.at)
+	q, ok := p.quantity(&c, a.at, b.end)
 	if !ok {
 		return Literal{}
 	}
 	return Literal{Form: ValueForm, Nominal: q}
 }
 
-// quantity joins number and unit after the unit has been judged. start is
-// where the text that a bare number is reported for begins.
-func (p *literalParser) quantity(a *side, start int) (*Quantity, bool) {
+// quantity joins number and unit after the unit has been judged. A number
+// without one is reported from start to end.
+func (p *literalParser) quantity(a *side, start, end int) (*Quantity, bool) {
 	if p.lost {
 		return nil, false
 	}
-	if !p.judge(a, start) {
+	if !p.judge(a, start, end) {
 		return nil, false
 	}
 	u := a.unit
@@ -370,13 +375,13 @@ func (p *literalParser) quantity(a *side, start int) (*Quantity, bool) {
 
 // judge holds a unit against what the place takes, and bends it to the place
 // where only one meaning is left.
-func (p *literalParser) judge(a *side, start int) bool {
+func (p *literalParser) judge(a *side, start, end int) bool {
 	u, want := a.unit, p.ctx.Want
 	if u == nil {
 		if !p.ctx.HasWant || want == Plain || p.ctx.AllowPlain {
 			return true
 		}
-		p.fail(p.problemBare(start, a.end))
+		p.fail(p.problemBare(start, end))
 		return false
 	}
 	if u.point != nil && u.Name == "K" && p.ctx.HasWant && want.IsPoint() && !p.ctx.Difference {

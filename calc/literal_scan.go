@@ -145,13 +145,14 @@ func (p *literalParser) unitText(a *side, difference bool) bool {
 		return true
 	}
 	text := p.s[start:end]
-	if text[0] == '%' {
+	if text == "%" {
 		a.percentage, a.unit = true, percent
-		rest := strings.TrimLeftFunc(text[1:], unicode.IsSpace)
-		if rest == "" {
-			return true
-		}
-		a.uAt, text = end-len(rest), rest
+		return true
+	}
+	if p.spaceAt(start+1) > 0 && text[0] == '%' { // ±10 % N·m
+		a.percentage = true
+		text = strings.TrimLeftFunc(text[1:], unicode.IsSpace)
+		a.uAt = end - len(text)
 	}
 	u, why := theTable.find(text, p.ctx.Gallon)
 	if why != "" && p.i == len(p.s) && strings.TrimSpace(p.s[:a.at]) == "" {

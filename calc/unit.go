@@ -108,7 +108,6 @@ func LookUpUnit(spelling, gallon string) (u *Unit, ok bool) {
 type table struct {
 	units     []*Unit
 	spelled   map[string]*Unit
-	byUCUM    map[string]*Unit
 	volumes   map[string]*Unit // spellings that mean two measures: the US one
 	compounds [3]sync.Map      // spelling -> *Unit, by gallon
 	interned  sync.Map         // name -> *Unit
@@ -118,7 +117,7 @@ type table struct {
 var theTable = buildTable()
 
 func buildTable() *table {
-	t := &table{spelled: map[string]*Unit{}, byUCUM: map[string]*Unit{}, volumes: map[string]*Unit{}}
+	t := &table{spelled: map[string]*Unit{}, volumes: map[string]*Unit{}}
 	for _, r := range rows {
 		u := &Unit{
 			Name: r.name, UCUM: r.ucum, Dim: r.dim, Factor: product(r.factor),
@@ -134,9 +133,6 @@ func buildTable() *table {
 				panic("calc: two units are spelled " + s)
 			}
 			t.spelled[s] = u
-		}
-		if t.byUCUM[r.ucum] == nil {
-			t.byUCUM[r.ucum] = u
 		}
 		t.units = append(t.units, u)
 	}

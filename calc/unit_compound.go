@@ -94,54 +94,87 @@ const (
 	whyTooMany = "large"
 )
 
-// read parses a tidy spelling: one unit, or a product with at most one slash.
-// A denominator of several units stands in brackets or in further slashes.
+// read parses a tidy spelling: one unit, or a product with slashes. A product
+// below a slash stands in brackets; without them it can be read in two ways.
 func (t *table) read(s string, gallon int) (*Unit, string) {
 	if u, why := t.atom(s, gallon); why != whyUnknown {
 		return u, why
 	}
-	over, under, divided := strings.Cut(s, "/")
-	terms, why := t.product(nil, over, gallon, 1)
-	if why != "" {
-		return nil, why
-	}
-	for divided && why == "" {
-		var part string
-		if inner, ok := strings.CutPrefix(under, "("); ok && strings.HasSuffix(inner, ")") {
-			part, divided = inner[:len(inner)-1], false
-		} else {
-			part, under, divided = strings.Cut(under, "/")
-			if strings.Contains(part, "·") {
+	parts := splitOutside(s, '/')
+	var terms []power
+	for i, part := range parts {
+		sign := 1
+		if i > 0 {
+			sign = -1
+			if len(splitOutside(part, '·')) > 1 {
 				return nil, whyTwice
 			}
 		}
-		terms, why = t.product(terms, part, gallon, -1)
-	}
-	if why != "" {
-		return nil, why
+		var why string
+		if terms, why = t.product(terms, part, gallon, sign); why != "" {
+			return nil, why
+		}
 	}
 	u := t.compound(terms)
-	if u == nil {
+	switch {
+	case u == nil:
 		return nil, whyTooMany
+	case u.point != nil && u.point.Offset != nil: // °C in brackets, and nothing else
+		return u.point, ""
 	}
 	return u, ""
 }
 
+// splitOutside cuts s at every sep that stands outside brackets.
+func splitOutside(s string, sep rune) []string {
+	if !strings.ContainsRune(s, '(') {
+		return strings.Split(s, string(sep))
+	}
+	var parts []string
+	depth, start := 0, 0
+	for i, r := range s {
+		switch {
+		case r == '(':
+			depth++
+		case r == ')':
+			depth--
+		case r == sep && depth == 0:
+			parts = append(parts, s[start:i])
+			start = i + utf8.RuneLen(r)
+		}
+	}
+	return append(parts, s[start:])
+}
+
+// product adds the factors of s, each to the power sign, to terms.
 func (t *table) product(terms []power, s string, gallon, sign int) ([]power, string) {
-	if s == "1" && sign > 0 {
+	if s == "1" && sign == 1 {
 		return terms, ""
 	}
 	if u, why := t.atom(s, gallon); why == "" {
 		return append(terms, power{u.Difference(), sign}), ""
 	}
-	for part := range strings.SplitSeq(s, "·") {
+	for _, part := range splitOutside(s, '·') {
 		u, why := t.atom(part, gallon)
 		exp := 1
 		if why == whyUnknown {
-			name, e := splitPower(part)
-			if exp = e; exp != 0 {
-				u, why = t.atom(name, gallon)
+			name, e := part, 1
+			if !strings.HasSuffix(part, ")") {
+				if name, e = splitPower(part); e == 0 {
+					return nil, why
+				}
 			}
+			exp = e
+			if inner, ok := strings.CutPrefix(name, "("); ok && strings.HasSuffix(inner, ")") {
+				if exp *= sign; exp > maxPower || exp < -maxPower {
+					return nil, whyTooMany
+				}
+				if terms, why = t.product(terms, strings.TrimSuffix(inner, ")"), gallon, exp); why != "" {
+					return nil, why
+				}
+				continue
+			}
+			u, why = t.atom(name, gallon)
 		}
 		if why != "" {
 			return nil, why
@@ -190,7 +223,7 @@ func (t *table) compound(terms []power) *Unit {
 		return nil
 	}
 	u := &Unit{Factor: big.NewRat(1, 1), terms: terms, Source: "product of its units"}
-	metric, isInch := false, false
+	metric, isInch, counted := false, false, NoKind
 	for _, f := range terms {
 		for range max(f.exp, -f.exp) {
 			if f.exp > 0 {
@@ -201,8 +234,14 @@ func (t *table) compound(terms []power) *Unit {
 				u.Dim = u.Dim.Div(f.unit.Dim)
 			}
 		}
+		if f.unit.Dim.exp[baseCount] != 0 {
+			counted = max(counted, f.unit.Dim.Kind)
+		}
 		metric = metric || f.unit.System == Metric
 		isInch = isInch || f.unit.System == Inch
+	}
+	if u.Dim.exp[baseCount] != 0 { // whatever the order of the factors
+		u.Dim.Kind = counted
 	}
 	switch {
 	case metric && !isInch:
@@ -211,8 +250,15 @@ func (t *table) compound(terms []power) *Unit {
 		u.System = Inch
 	}
 	u.Name, u.UCUM = compoundName(terms), compoundUCUM(terms)
-	if known := t.spelled[u.Name]; known != nil && known.Dim == u.Dim && known.Factor.Cmp(u.Factor) == 0 {
-		return known
+	if known := t.spelled[u.Name]; known != nil {
+		same := known.Factor.Cmp(u.Factor) == 0
+		switch {
+		case same && known.Dim == u.Dim:
+			return known
+		case !same: // lb × in is not the torque that the trade calls lb·in
+			first := terms[0].unit.Name
+			u.Name = "(" + first + ")" + strings.TrimPrefix(u.Name, first)
+		}
 	}
 	key := u.Name + " " + itoa(int(u.Dim.Kind))
 	if known, ok := t.interned.Load(key); ok {
@@ -273,6 +319,9 @@ func compoundName(terms []power) string {
 		if f.exp > 0 && f.unit.Plural != "" {
 			name = f.unit.Plural
 		}
+		if strings.Contains(name, "/") || strings.Contains(name, "·") && (f.exp != 1 || above(terms) > 1) {
+			name = "(" + name + ")"
+		}
 		if e > 1 {
 			name += string([]rune(superscripts)[e])
 		}
@@ -280,15 +329,30 @@ func compoundName(terms []power) string {
 	})
 }
 
+// above counts the units above the slash.
+func above(terms []power) int {
+	n := 0
+	for _, f := range terms {
+		if f.exp > 0 {
+			n++
+		}
+	}
+	return n
+}
+
 func compoundUCUM(terms []power) string {
 	return joinTerms(terms, ".", func(f power, e int) string {
-		if e == 1 {
-			return f.unit.UCUM
+		code := f.unit.UCUM
+		if strings.ContainsAny(code, "./") {
+			code = "(" + code + ")"
 		}
-		if strings.ContainsAny(f.unit.UCUM, "./0123456789'{") {
-			return "(" + f.unit.UCUM + ")" + itoa(e)
+		switch {
+		case e == 1:
+			return code
+		case strings.ContainsAny(code, "(0123456789'{"): // which UCUM gives no powers
+			return strings.Repeat(code+".", e-1) + code
 		}
-		return f.unit.UCUM + itoa(e)
+		return code + itoa(e)
 	})
 }
 
@@ -311,9 +375,6 @@ func joinTerms(terms []power, dot string, show func(f power, e int) string) stri
 	case 0:
 		return s
 	case 1:
-		if strings.ContainsAny(under[0], "./·") {
-			return s + "/(" + under[0] + ")"
-		}
 		return s + "/" + under[0]
 	}
 	return s + "/(" + strings.Join(under, dot) + ")"
