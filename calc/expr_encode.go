@@ -17,12 +17,11 @@ import (
 //	["l", x, …]                      a list
 //	["v", "a.measure.b"]             a variable, by Var.Key
 //	["neg", x]  ["not", x]
-//	["+", x, y]  ["-", x, y]         y is first counted in x's unit
-//	["+d", t, d]  ["-d", t, d]       a temperature and a difference, which is first
-//	                                 counted in the difference of t's unit
-//	["d+", d, t]                     the same as ["+d", t, d]
-//	["-p", t, u]                     two temperatures: u is counted in t's unit, and
-//	                                 the result in the difference of it
+//	["+", x, y]  ["-", x, y]         y is first counted in x's unit. Of a temperature and
+//	                                 a difference, the latter is counted in the
+//	                                 difference of the former's unit, and the sum is a
+//	                                 temperature; of two, the result is in the
+//	                                 difference of x's unit
 //	["*k", x, k]  ["/k", x, k]       times, over a plain number: in x's unit
 //	["k*", k, x]                     the same as ["*k", x, k]
 //	["*u", x, y, [units]]            another product, ["/u", …] another quotient: in
@@ -40,7 +39,7 @@ import (
 // A unit is [name, plural, factor, offset, system, difference]: base value =
 // value × factor + offset, both "n/d", offset null for none; system is 0
 // (neither), 1 (metric), 2 (inch); difference is the unit for a difference of
-// two values, mostly the unit itself.
+// two values: the unit itself, but for a temperature.
 //
 // Decimals follow the same rules as Eval's. With E for exact, all else whole:
 //
@@ -57,7 +56,7 @@ import (
 //	shown(r, n)                 E for E, else n - 1 - m(r), between 0 and 12
 //	m(r)                        the power of ten of r's first digit, 0 for zero
 //
-// A quantity is shown at its decimals, half to even.
+// A quantity is shown as Quantity.String does. PageScript evaluates all this.
 type Encoder struct {
 	units []*Unit
 	index map[*Unit]int
@@ -204,27 +203,17 @@ func (c *Encoder) node(b []byte, name string, items ...Expr) []byte {
 // encodedOp names the case of e, so that the page needs no dimensions; unit
 // says that the units of the result follow.
 func encodedOp(e *Binary) (op string, unit bool) {
-	d, f := e.X.Type().Dim, e.Y.Type().Dim
-	switch e.Op {
-	case Add, Sub:
-		switch {
-		case d.IsPoint() && f.IsPoint():
-			return "-p", false
-		case d.IsPoint():
-			return e.Op.String() + "d", false
-		case f.IsPoint():
-			return "d+", false
-		}
-	case Mul, Div:
-		switch {
-		case d != Plain && f == Plain:
-			return e.Op.String() + "k", false
-		case d == Plain && f != Plain && e.Op == Mul:
-			return "k*", false
-		}
-		return e.Op.String() + "u", true
+	if e.Op != Mul && e.Op != Div {
+		return e.Op.String(), false
 	}
-	return e.Op.String(), false
+	plainX, plainY := e.X.Type().Dim == Plain, e.Y.Type().Dim == Plain
+	switch {
+	case plainY && !plainX:
+		return e.Op.String() + "k", false
+	case plainX && !plainY && e.Op == Mul:
+		return "k*", false
+	}
+	return e.Op.String() + "u", true
 }
 
 func appendRat(b []byte, r *big.Rat) []byte {

@@ -34,7 +34,11 @@ var stepArgs = []calc.Arg{
 
 func toStep(round func(q, step calc.Quantity) (calc.Quantity, error)) func([]calc.Value) (calc.Value, *calc.Problem) {
 	return func(args []calc.Value) (calc.Value, *calc.Problem) {
-		return checked(round(args[0].(calc.Quantity), args[1].(calc.Quantity)))
+		step := args[1].(calc.Quantity)
+		if step.Sign() <= 0 {
+			return nil, refused("The step to round to is not above zero.", "There is nothing to round to.", "Give a step such as 0.05 mm.")
+		}
+		return checked(round(args[0].(calc.Quantity), step))
 	}
 }
 
