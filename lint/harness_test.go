@@ -14,6 +14,7 @@ import (
 	"testing/fstest"
 
 	"github.com/stretchr/testify/require"
+	"golang.org/x/tools/txtar"
 
 	"fettle/lang"
 	"fettle/lang/diag"
@@ -220,6 +221,29 @@ func fixed(t *testing.T, found diag.List, file, text string, sure bool) string {
 	out, err := diag.ApplyEdits(text, edits)
 	require.NoError(t, err)
 	return out
+}
+
+// fragment makes a root of a rule's fragment: the text of one file, or an
+// archive of files that stand as they are.
+func fragment(text string) (root fstest.MapFS, wanted func(t *testing.T, own string) []*want) {
+	files := map[string]string{inManual("fragment.proc.hcl"): text}
+	root = folder(files)
+	if a := txtar.Parse([]byte(text)); len(a.Files) > 0 {
+		clear(files)
+		for _, f := range a.Files {
+			files[f.Name] = string(f.Data)
+		}
+		root = folder(files)
+		if _, missing := manualBlock(files); missing {
+			delete(root, inManual("manual.proc.hcl"))
+		}
+	}
+	return root, func(t *testing.T, own string) (all []*want) {
+		for _, name := range sorted(files) {
+			all = append(all, wants(t, name, files[name], own)...)
+		}
+		return all
+	}
 }
 
 func inManual(name string) string { return path.Join(manualDir, name) }

@@ -42,6 +42,7 @@ func Check(m *model.Manual, found diag.List) Result {
 	}
 	all = slices.DeleteFunc(all, func(f diag.Finding) bool { return f.Severity == off })
 	all.Sort()
+	all = withoutConsequences(all)
 	r.Findings, r.Silenced = silence(m, all)
 	r.Findings.Sort()
 	return r

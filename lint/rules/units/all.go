@@ -4,4 +4,15 @@ package units
 import "fettle/lint/rule"
 
 // All lists the rules, sorted by name.
-var All = []*rule.Rule{}
+var All = []*rule.Rule{
+	BackwardsRange,
+	BareNumber,
+	DecimalComma,
+	EnergyForTorque,
+	HyphenForRange,
+	TemperatureForDifference,
+	TwoSystems,
+	UnknownUnit,
+	UnreadableQuantity,
+	WrongDimension,
+}
