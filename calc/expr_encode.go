@@ -9,7 +9,8 @@ import (
 // collects the units that they use. The zero Encoder is ready.
 //
 // Every node is an array whose first item names it. A number is counted in a
-// unit, which is an index into the table of units:
+// unit, which is an index into the table of units, of which the first is that of
+// plain numbers:
 //
 //	["q", "n/d", unit, decimals]     a quantity; "n" where d is 1; decimals -1 is exact
 //	["t", true]  ["w", "coil"]       a truth, a word
@@ -69,6 +70,8 @@ func (c *Encoder) Unit(u *Unit) int {
 	}
 	if c.index == nil {
 		c.index = map[*Unit]int{}
+		c.Unit(One)
+		return c.Unit(u)
 	}
 	i := len(c.units)
 	c.units = append(c.units, u)
@@ -79,6 +82,7 @@ func (c *Encoder) Unit(u *Unit) int {
 
 // AppendUnits appends the table of all units met so far.
 func (c *Encoder) AppendUnits(b []byte) []byte {
+	c.Unit(One)
 	b = append(b, '[')
 	for i, u := range c.units {
 		if i > 0 {
@@ -184,6 +188,36 @@ func (c *Encoder) AppendExpr(b []byte, e Expr) []byte {
 		return c.node(b, "l", e.Items...)
 	}
 	panic("calc: unknown node")
+}
+
+// AppendFormula appends what FormulaWith prints, as parts for the page to put
+// values into: the sign before the result, then in order texts and nodes that
+// are variables or values. ["()", node] takes brackets where it is below zero.
+func (c *Encoder) AppendFormula(b []byte, e Expr) []byte {
+	b = append(b, '[')
+	b = appendText(b, resultSign(e))
+	p := &printer{}
+	done := 0
+	text := func() {
+		if s := p.b.String(); len(s) > done {
+			b = appendText(append(b, ','), s[done:])
+			done = len(s)
+		}
+	}
+	p.leaf = func(e Expr, bracketed bool) {
+		text()
+		b = append(b, ',')
+		if bracketed {
+			b = append(b, `["()",`...)
+		}
+		b = c.AppendExpr(b, e)
+		if bracketed {
+			b = append(b, ']')
+		}
+	}
+	p.print(e, 0)
+	text()
+	return append(b, ']')
 }
 
 func (c *Encoder) node(b []byte, name string, items ...Expr) []byte {

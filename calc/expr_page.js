@@ -4,6 +4,8 @@
 //   evaluate(node, value)  the value of a node; value(key) gives that of a
 //                          variable, undefined as long as it is not known
 //   show(value)            a value as text, as Go prints it
+//   formula(parts, node, value)  the formula with numbers, "1.02 mm − 0.11 mm =
+//                          0.91 mm", from Encoder.AppendFormula's parts
 //   count(quantity, unit)  a quantity counted in another unit of its dimension
 //   compare(x, y)          -1, 0 or 1, by exact value
 //   decimal(text)          the exact number that "1.02" is, undefined for nonsense
@@ -216,7 +218,7 @@ const fettleCalc = (units) => {
     });
     return { n: way * r.n, d: r.d };
   };
-  const one = table.findIndex((u) => u.name === "");
+  const one = 0;
   const ofAngle = (f) => ([angle, places]) => {
     const p = base(places);
     if (p.d !== 1n || p.n < 0n || p.n > BigInt(MAX_TRIG)) stop("arguments");
@@ -289,15 +291,54 @@ const fettleCalc = (units) => {
     if (needed === 0 || (needed <= SHOWN && (q.unit === one || !onRule(q.num)))) return fixed(q.num, needed);
     return onRule(q.num) ? fraction(q.num) : fixed(q.num, fewest(q.num, 4));
   };
+  const label = (q) => {
+    const u = table[q.unit];
+    return !u.plural || (q.num.n > 0n && q.num.n <= q.num.d) ? u.name : u.plural;
+  };
+  // inward rounds one end of limits, with some more decimals; a fraction stays.
+  const inward = (q, more, how) => {
+    const needed = decimalsNeeded(q.num);
+    let d = q.decimals;
+    if (d === EXACT) {
+      if (needed <= SHOWN || onRule(q.num)) return q;
+      d = fewest(q.num, 4);
+    }
+    if (more > 0 && !(needed <= d)) d += more;
+    return quantity(rat(scaled(q.num, d, how), ten(d)), q.unit, d);
+  };
+  const showLimits = ({ low, high }) => {
+    if (!low && !high) return "any value";
+    if (!low) return "at most " + show(inward(high, 0, "down"));
+    if (!high) return "at least " + show(inward(low, 0, "up"));
+    for (let more = 0; more <= SHOWN && low.unit === high.unit; more++) {
+      const l = inward(low, more, "up"), h = inward(high, more, "down");
+      if (cmp(l.num, h.num) <= 0) return (label(l) === label(h) ? number(l) : show(l)) + " to " + show(h);
+    }
+    return show(low) + " to " + show(high);
+  };
   const show = (v) => {
     if (v.num) {
-      const u = table[v.unit];
-      const label = !u.plural || (v.num.n > 0n && v.num.n <= v.num.d) ? u.name : u.plural;
-      return number(v) + (label === "" || label === "°" ? "" : " ") + label;
+      const l = label(v);
+      return number(v) + (l === "" || l === "°" ? "" : " ") + l;
     }
+    if (v.low !== undefined) return showLimits(v);
     if (v.list) return v.list.map(show).join(", ");
     if (v.truth !== undefined) return v.truth ? "yes" : "no";
     return v.word;
+  };
+  const BLANK = "____";
+  const attempt = (node, value) => {
+    try { return evaluate(node, value); } catch (e) { if (e.problem) return undefined; throw e; }
+  };
+  const formula = ([sign, ...parts], node, value) => {
+    const left = parts.map((part) => {
+      if (typeof part === "string") return part;
+      const inner = part[0] === "()" ? part[1] : part, v = attempt(inner, value);
+      if (v === undefined) return BLANK;
+      return part !== inner && v.num && v.num.n < 0n ? "(" + show(v) + ")" : show(v);
+    }).join("");
+    const v = attempt(node, value), result = v === undefined ? BLANK : show(v);
+    return left === result ? left : left + sign + result;
   };
   const decimal = (text) => {
     const m = /^(-?)(\d{1,30})(?:\.(\d{1,30}))?$/.exec(text.trim().replace("−", "-"));
@@ -305,5 +346,5 @@ const fettleCalc = (units) => {
     const places = (m[3] || "").length;
     return rat(BigInt(m[1] + m[2] + (m[3] || "")), ten(places));
   };
-  return { evaluate, show, count, compare, decimal };
+  return { evaluate, show, formula, count, compare, decimal };
 };

@@ -22,10 +22,11 @@ type page struct {
 func newPage(t testing.TB) page {
 	vm := goja.New()
 	v, err := vm.RunString(calc.PageScript + `
-	((units, node, env) => {
+	((units, node, env, parts) => {
 		units = JSON.parse(units);
 		const calc = fettleCalc(units), known = JSON.parse(env);
 		const value = (key) => key in known ? calc.evaluate(known[key]) : undefined;
+		if (parts) return calc.formula(JSON.parse(parts), JSON.parse(node), value);
 		const text = (v) => v.num ? [v.num.n + "/" + v.num.d, units[v.unit][0], v.decimals, calc.show(v)].join(" ")
 			: v.low !== undefined ? text(v.low) + ".." + text(v.high) : calc.show(v);
 		try { return text(calc.evaluate(JSON.parse(node), value)); }
@@ -37,18 +38,22 @@ func newPage(t testing.TB) page {
 	return page{vm, run}
 }
 
-func (p page) eval(t require.TestingT, e calc.Expr, env calc.Readings) string {
+// call runs the page on e: its value as goText writes it, or its formula.
+func (p page) call(t require.TestingT, e calc.Expr, env calc.Readings, formula bool) string {
 	var enc calc.Encoder
 	node := enc.AppendExpr(nil, e)
+	var parts []byte
+	if formula {
+		parts = enc.AppendFormula(nil, e)
+	}
 	known := map[string]json.RawMessage{}
 	for key, v := range env {
 		known[key] = enc.AppendValue(nil, v)
 	}
 	values, err := json.Marshal(known)
 	require.NoError(t, err)
-	units := enc.AppendUnits(nil)
-	require.True(t, json.Valid(node) && json.Valid(units), "%s %s", node, units)
-	got, err := p.run(goja.Undefined(), p.vm.ToValue(string(units)), p.vm.ToValue(string(node)), p.vm.ToValue(string(values)))
+	got, err := p.run(goja.Undefined(), p.vm.ToValue(string(enc.AppendUnits(nil))),
+		p.vm.ToValue(string(node)), p.vm.ToValue(string(values)), p.vm.ToValue(string(parts)))
 	require.NoError(t, err, "%s", node)
 	return got.String()
 }
@@ -81,7 +86,8 @@ func TestPageAgrees(t *testing.T) {
 		if rapid.IntRange(0, 9).Draw(t, "forget") == 0 {
 			delete(env, varA.Key())
 		}
-		require.Equal(t, goText(calc.Eval(e, env)), p.eval(t, e, env), calc.Formula(e))
+		require.Equal(t, goText(calc.Eval(e, env)), p.call(t, e, env, false), calc.Formula(e))
+		require.Equal(t, calc.FormulaWith(e, env), p.call(t, e, env, true))
 	})
 }
 
@@ -111,7 +117,7 @@ func TestPageAgreesOnFunctions(t *testing.T) {
 		bin(calc.Mul, bin(calc.Mul, lit("3 mm"), lit("4 mm²")), lit("2 mm")),
 	)
 	for _, e := range exprs {
-		require.Equal(t, goText(calc.Eval(e, calc.Readings{})), p.eval(t, e, calc.Readings{}), calc.Formula(e))
+		require.Equal(t, goText(calc.Eval(e, calc.Readings{})), p.call(t, e, calc.Readings{}, false), calc.Formula(e))
 	}
 	require.Len(t, fn.All(), 19, "a new function belongs in this test, and in expr_page.js unless it has a body")
 }
@@ -121,6 +127,6 @@ func BenchmarkPage(b *testing.B) {
 	e := bin(calc.Sub, varA, lit("0.11 mm"))
 	env := calc.Readings{varA.Key(): q("1.02 mm")}
 	for b.Loop() {
-		p.eval(b, e, env)
+		p.call(b, e, env, false)
 	}
 }

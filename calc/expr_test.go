@@ -2,9 +2,13 @@ package calc_test
 
 import (
 	"math/big"
+	"regexp"
+	"slices"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
 
 	"fettle/calc"
 	"fettle/calc/fn"
@@ -224,6 +228,132 @@ func TestFormula(t *testing.T) {
 		require.Equal(t, c.names, calc.Formula(c.e))
 		require.Equal(t, c.nums, calc.FormulaWith(c.e, env))
 	}
+}
+
+// formulaReader reads back what FormulaWith prints of arithmetic.
+type formulaReader struct {
+	t      *rapid.T
+	tokens []string
+}
+
+var formulaToken = regexp.MustCompile(`\(-[\d./]+(?: \d+/\d+)?(?: ?[a-z]+)?\)|[()−]|[+×÷]|-?[\d./]+(?: \d+/\d+)?(?: ?[a-z]+)?`)
+
+func (r *formulaReader) next(tokens ...string) string {
+	if len(r.tokens) == 0 || len(tokens) > 0 && !slices.Contains(tokens, r.tokens[0]) {
+		return ""
+	}
+	s := r.tokens[0]
+	r.tokens = r.tokens[1:]
+	return s
+}
+
+func (r *formulaReader) sum() calc.Expr {
+	e := r.product()
+	for {
+		switch r.next("+", "−") {
+		case "+":
+			e = bin(calc.Add, e, r.product())
+		case "−":
+			e = bin(calc.Sub, e, r.product())
+		default:
+			return e
+		}
+	}
+}
+
+func (r *formulaReader) product() calc.Expr {
+	e := r.factor()
+	for {
+		switch r.next("×", "÷") {
+		case "×":
+			e = bin(calc.Mul, e, r.factor())
+		case "÷":
+			e = bin(calc.Div, e, r.factor())
+		default:
+			return e
+		}
+	}
+}
+
+func (r *formulaReader) factor() calc.Expr {
+	switch s := r.next(); {
+	case s == "−":
+		return must(calc.NewUnary(calc.Neg, r.factor(), calc.Span{}))
+	case s == "(":
+		e := r.sum()
+		require.Equal(r.t, ")", r.next(")"))
+		return e
+	default:
+		return lit(strings.Trim(s, "()"))
+	}
+}
+
+// What a formula prints, read by the usual rules of arithmetic, is the value.
+func TestFormulaReadsBack(t *testing.T) {
+	env := calc.Readings{varA.Key(): q("-0.41 mm"), varB.Key(): q("0.125 in"), varP.Key(): q("2.5")}
+	var arithmetic func(t *rapid.T, depth int) calc.Expr
+	arithmetic = func(t *rapid.T, depth int) calc.Expr {
+		if depth == 0 {
+			return rapid.SampledFrom([]calc.Expr{varA, varB, lit("-1.5 mm"), lit("3/8 in")}).Draw(t, "leaf")
+		}
+		sub := func() calc.Expr { return arithmetic(t, rapid.IntRange(0, depth-1).Draw(t, "depth")) }
+		factor := rapid.SampledFrom([]calc.Expr{varP, lit("-2"), lit("0.5")}).Draw(t, "factor")
+		switch rapid.IntRange(0, 5).Draw(t, "node") {
+		case 0:
+			return bin(calc.Mul, factor, sub())
+		case 1:
+			return bin(calc.Div, sub(), factor)
+		case 2:
+			return must(calc.NewUnary(calc.Neg, sub(), calc.Span{}))
+		case 3:
+			return bin(calc.Mul, sub(), bin(calc.Mul, factor, factor))
+		}
+		return bin(rapid.SampledFrom([]calc.Op{calc.Add, calc.Sub}).Draw(t, "op"), sub(), sub())
+	}
+	rapid.Check(t, func(t *rapid.T) {
+		e := arithmetic(t, 4)
+		left, _, _ := strings.Cut(calc.FormulaWith(e, env), " = ")
+		r := &formulaReader{t: t, tokens: formulaToken.FindAllString(left, -1)}
+		want, p := calc.Eval(e, env)
+		require.Nil(t, p)
+		got, p := calc.Eval(r.sum(), calc.Readings{})
+		require.Nil(t, p)
+		require.Empty(t, r.tokens)
+		require.Zero(t, want.(calc.Quantity).Cmp(got.(calc.Quantity)), left)
+	})
+}
+
+func TestLimitsParts(t *testing.T) {
+	limits := calc.NewConst(calc.Limits{Low: ptr(q("0.08 mm")), High: ptr(q("0.14 mm"))}, "end float", calc.Span{})
+	atLeast := calc.NewConst(calc.Limits{Low: ptr(q("5 mm"))}, "", calc.Span{})
+	centred := call("within", bin(calc.Sub, varA, lit("1 mm")), lit("0.1 mm"))
+	require.Equal(t, "low of end float", calc.Formula(calc.LowOf(limits)))
+	require.Nil(t, calc.TargetOf(limits))
+	require.Nil(t, calc.HighOf(atLeast))
+	require.Nil(t, calc.WidthOf(atLeast, calc.Span{}))
+	for _, c := range []struct {
+		e    calc.Expr
+		want string
+	}{
+		{calc.WidthOf(limits, calc.Span{}), "0.06 mm"},
+		{calc.WidthOf(centred, calc.Span{}), "0.20 mm"},
+		{calc.HighOf(centred), "0.60 mm"},
+		{calc.TargetOf(centred), "0.50 mm"},
+		{calc.WidthOf(call("within", lit("20 °C"), lit("2 K")), calc.Span{}), "4 °C"},
+	} {
+		v, p := calc.Eval(c.e, calc.Readings{varA.Key(): q("1.50 mm")})
+		require.Nil(t, p)
+		require.Equal(t, c.want, v.(calc.Quantity).String())
+	}
+	// The centre moves with the reading: what is accepted depends on it, exactly.
+	d := domain{varA.Key(): between("1 mm", "2 mm")}
+	inside, p := calc.Inside(bin(calc.Sub, varA, lit("0.9 mm")), centred, calc.Span{})
+	require.Nil(t, p)
+	r := calc.RangeOf(inside, d)
+	require.True(t, r.Yes)
+	require.False(t, r.No)
+	_, p = calc.Inside(lit("1 s"), limits, calc.Span{})
+	require.Equal(t, calc.RuleWrongDimension, p.Rule)
 }
 
 func TestVars(t *testing.T) {

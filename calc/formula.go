@@ -22,14 +22,19 @@ func FormulaWith(e Expr, env Env) string {
 	if v, problem := Eval(e, env); problem == nil {
 		result = show(v)
 	}
-	switch left := p.b.String(); {
-	case left == result:
+	left := p.b.String()
+	if left == result {
 		return left
-	case e.Type().Shape == NumberShape:
-		return left + " = " + result
-	default:
-		return left + ": " + result
 	}
+	return left + resultSign(e) + result
+}
+
+// resultSign stands between a formula and what it comes to.
+func resultSign(e Expr) string {
+	if e.Type().Shape == NumberShape {
+		return " = "
+	}
+	return ": "
 }
 
 // show prints a value in words.
@@ -38,6 +43,9 @@ func show(v Value) string {
 	case Quantity:
 		return v.String()
 	case Limits:
+		if v.Low == nil && v.High == nil {
+			return "any value"
+		}
 		return Style{}.Limits(v.Low, v.High).First
 	case Truth:
 		if v {
@@ -70,8 +78,9 @@ func (v *Var) title() string {
 }
 
 type printer struct {
-	env Env // nil prints names
-	b   strings.Builder
+	env  Env // nil prints names
+	b    strings.Builder
+	leaf func(e Expr, bracketed bool) // if set, takes variables and values instead of b
 }
 
 // binding is how tightly an operator holds its operands.
@@ -112,14 +121,12 @@ func (p *printer) print(e Expr, least int) {
 		defer p.b.WriteString(")")
 	}
 	switch e := e.(type) {
-	case *Const:
-		if p.env == nil && e.Label != "" {
-			p.b.WriteString(e.Label)
+	case *Const, *Var:
+		if p.leaf != nil {
+			p.leaf(e, p.bracketed(least))
 			return
 		}
-		p.value(e.Value, least)
-	case *Var:
-		p.variable(e, least)
+		p.name(e, least)
 	case *Unary:
 		if e.Op == Not {
 			p.b.WriteString("not ")
@@ -186,26 +193,38 @@ func (p *printer) shown(e Expr) Expr {
 	return e
 }
 
-func (p *printer) variable(v *Var, least int) {
-	if p.env == nil {
-		p.b.WriteString(v.title())
-		return
+// name prints a variable or a constant: its name, or its value where there is an env.
+func (p *printer) name(e Expr, least int) {
+	var val Value
+	switch e := e.(type) {
+	case *Const:
+		if p.env == nil && e.Label != "" {
+			p.b.WriteString(e.Label)
+			return
+		}
+		val = e.Value
+	case *Var:
+		if p.env == nil {
+			p.b.WriteString(e.title())
+			return
+		}
+		v, problem := evalVar(e, p.env)
+		if problem != nil {
+			p.b.WriteString(Blank)
+			return
+		}
+		val = v
 	}
-	val, problem := evalVar(v, p.env)
-	if problem != nil {
-		p.b.WriteString(Blank)
-		return
-	}
-	p.value(val, least)
-}
-
-// value puts a negative number that follows a sign in brackets.
-func (p *printer) value(v Value, least int) {
-	s := show(v)
-	if q, ok := v.(Quantity); ok && q.Sign() < 0 && least > 4 && p.b.Len() > 0 && !strings.HasSuffix(p.b.String(), "(") {
+	s := show(val)
+	if q, ok := val.(Quantity); ok && q.Sign() < 0 && p.bracketed(least) {
 		s = "(" + s + ")"
 	}
 	p.b.WriteString(s)
+}
+
+// bracketed says that a negative number here follows a sign, and takes brackets.
+func (p *printer) bracketed(least int) bool {
+	return least > 4 && p.b.Len() > 0 && !strings.HasSuffix(p.b.String(), "(")
 }
 
 func (p *printer) list(items []Expr) {

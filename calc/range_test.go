@@ -192,7 +192,16 @@ func evalLiesInRange(t *rapid.T) {
 func TestEvalLiesInRange(t *testing.T) { rapid.Check(t, evalLiesInRange) }
 
 // Fuzzing goes the same way with bytes for choices: no tree panics or hangs.
-func FuzzEval(f *testing.F) { f.Fuzz(rapid.MakeFuzz(evalLiesInRange)) }
+func FuzzEval(f *testing.F) {
+	for n := range 16 {
+		seed := make([]byte, 256)
+		for i := range seed {
+			seed[i] = byte(i*i*n + 31*i + n)
+		}
+		f.Add(seed)
+	}
+	f.Fuzz(rapid.MakeFuzz(evalLiesInRange))
+}
 
 // linear draws a sum of multiples of readings, the same ones several times.
 func linear(t *rapid.T) calc.Expr {
@@ -268,6 +277,9 @@ func TestRange(t *testing.T) {
 		require.Zero(t, q(c.hig).Base().Cmp(r.Number.Hi), "%s to %s", calc.Formula(c.e), r.Number.Hi)
 		require.Empty(t, r.ZeroDivide)
 	}
+	oil := calc.RangeOf(bin(calc.Add, varT, lit("5 K")), world).Number
+	require.Equal(t, "100 °C", calc.FromBase(oil.Hi, q("1 °C").Unit, 0).String())
+
 	at := calc.Span{Start: 7, End: 12}
 	over := must(calc.NewBinary(calc.Div, varA, bin(calc.Sub, varA, lit("1.5 mm")), at))
 	require.Equal(t, []calc.Span{at}, calc.RangeOf(over, d).ZeroDivide)

@@ -1,5 +1,7 @@
 package calc
 
+import "math/big"
+
 // Shape says what sort of thing a value is.
 type Shape uint8
 
@@ -109,6 +111,16 @@ func (Limits) value()   {}
 func (Truth) value()    {}
 func (Word) value()     {}
 func (Numbers) value()  {}
+
+// FromBase is the quantity whose value in base units is b, such as the end of a
+// range, in u.
+func FromBase(b *big.Rat, u *Unit, decimals int) Quantity {
+	num := new(big.Rat).Set(b)
+	if u.Offset != nil {
+		num.Sub(num, u.Offset)
+	}
+	return NewQuantity(num.Quo(num, u.Factor), u, decimals)
+}
 
 // Contain reports whether q, of a fitting dimension, is allowed. Ends are compared exactly.
 func (l Limits) Contain(q Quantity) bool {
