@@ -3,7 +3,8 @@ procedure "crankshaft" {
   after = [procedure.crankcase]
   intro = <<-EOT
     The aft housing is fitted twice: once without shims, to measure, and once
-    for good. The shims between the two decide how far the crankshaft can float.
+    for good. The shims behind it decide how far the crankshaft can float.
+    The timing gear follows hot, over the nose, when the float is right.
   EOT
 
   clean "crankshaft" {
@@ -24,82 +25,6 @@ procedure "crankshaft" {
     otherwise = "Brush the oilway again, and look again."
   }
 
-  measure "nose" {
-    title     = "Measure the seat of the gear"
-    on        = [part.crankshaft.feature.nose]
-    tools     = [tool.micrometer_50]
-    spots     = ["over the keyway", "a quarter turn on"]
-    take      = "largest"
-    likely    = "30.035..30.048 mm"
-    otherwise = "Stop, and send the reading to Withybrook."
-    takes     = "4 min"
-  }
-
-  measure "gear_bore" {
-    title     = "Measure the bore of the crankshaft gear"
-    on        = [part.crank_gear.feature.bore]
-    tools     = [tool.bore_gauge_50]
-    spots     = ["front face", "back face"]
-    take      = "smallest"
-    likely    = "30.000..30.021 mm"
-    otherwise = "Stop, and send the reading to Withybrook."
-    takes     = "4 min"
-  }
-
-  calculate "interference" {
-    title     = "Work out the grip of the gear"
-    is        = measure.nose - measure.gear_bore
-    accept    = limit.gear_interference
-    takes     = "2 min"
-    otherwise = "Stop. Ask Withybrook for a gear that pairs with this shaft, and quote both readings."
-  }
-
-  example "gear and nose as most of them come" {
-    readings = { measure.nose = "30.041 mm", measure.gear_bore = "30.010 mm" }
-    gives    = { calculate.interference = "0.031 mm" }
-  }
-
-  fit "crank_key" {
-    title = "Tap the gear key into its slot"
-    part  = part.crank_key
-    tools = [tool.brass_drift, tool.hammer]
-    takes = "3 min"
-  }
-
-  heat "crank_gear" {
-    title = "Heat the crankshaft gear in the oven"
-    on    = [part.crank_gear]
-    tools = [tool.oven]
-    ppe   = [ppe.heat_gloves]
-    to    = "180..200 °C"
-    takes = "30 min"
-    text  = "Stand the crankshaft upright in the vice meanwhile, nose up."
-  }
-
-  fit "crank_gear" {
-    title  = "Drop the hot gear over the key"
-    part   = part.crank_gear
-    facing = "Dot outwards, to the front"
-    ppe    = [ppe.heat_gloves]
-    tools  = [tool.vice]
-    after  = [heat.crank_gear]
-    within = "1 min"
-    takes  = "1 min"
-    why    = "The gear grips within seconds. Look for the dot before you lift it out of the oven."
-
-    caution {
-      hazard = "The gear is near 200 °C."
-      result = "Deep burns."
-      avoid  = "Wear heat-resistant gloves. Carry the gear by its rim, over the bench."
-    }
-  }
-
-  wait "gear_cool" {
-    title = "Let the gear cool on the shaft"
-    until = [heat.crank_gear]
-    takes = "45 min"
-  }
-
   coat "front_bush" {
     title    = "Oil the front bush"
     on       = [part.front_bush.feature.bore]
@@ -111,7 +36,7 @@ procedure "crankshaft" {
   fit "crankshaft" {
     title  = "Slide the crankshaft into the front bush"
     part   = part.crankshaft
-    facing = "Gear to the front, taper aft"
+    facing = "Nose to the front, taper aft"
     people = 2
     takes  = "5 min"
     text   = <<-EOT
@@ -285,6 +210,89 @@ procedure "crankshaft" {
     takes     = "2 min"
     criterion = "It turns with two fingers on the taper, and with the same drag all the way round."
     otherwise = "Stop. Loosen the housing and look for dirt under its flange."
+  }
+
+  measure "nose" {
+    title     = "Measure the seat of the gear"
+    on        = [part.crankshaft.feature.nose]
+    tools     = [tool.micrometer_50]
+    spots     = ["over the keyway", "a quarter turn on"]
+    take      = "largest"
+    likely    = "30.035..30.048 mm"
+    otherwise = "Stop, and send the reading to Withybrook."
+    takes     = "4 min"
+  }
+
+  measure "gear_bore" {
+    title     = "Measure the bore of the crankshaft gear"
+    on        = [part.crank_gear.feature.bore]
+    tools     = [tool.bore_gauge_50]
+    spots     = ["front face", "back face"]
+    take      = "smallest"
+    likely    = "30.000..30.021 mm"
+    otherwise = "Stop, and send the reading to Withybrook."
+    takes     = "4 min"
+  }
+
+  calculate "interference" {
+    title     = "Work out the grip of the gear"
+    is        = measure.nose - measure.gear_bore
+    accept    = limit.gear_interference
+    takes     = "2 min"
+    otherwise = "Stop. Ask Withybrook for a gear that pairs with this shaft, and quote both readings."
+  }
+
+  example "gear and nose as most of them come" {
+    readings = { measure.nose = "30.041 mm", measure.gear_bore = "30.010 mm" }
+    gives    = { calculate.interference = "0.031 mm" }
+  }
+
+  fit "crank_key" {
+    title = "Tap the gear key into its slot"
+    part  = part.crank_key
+    tools = [tool.brass_drift, tool.hammer]
+    takes = "3 min"
+  }
+
+  work "nose_up" {
+    title  = "Swing the crankcase until the nose points up"
+    on     = [part.crankcase]
+    tools  = [tool.build_stand]
+    people = 2
+    takes  = "2 min"
+    text   = "One of you holds the crankshaft against the float while the other works the locking pin."
+  }
+
+  heat "crank_gear" {
+    title = "Heat the crankshaft gear in the oven"
+    on    = [part.crank_gear]
+    tools = [tool.oven]
+    ppe   = [ppe.heat_gloves]
+    to    = "180..200 °C"
+    takes = "30 min"
+  }
+
+  fit "crank_gear" {
+    title  = "Drop the hot gear over the key"
+    part   = part.crank_gear
+    facing = "Dot outwards, to the front"
+    ppe    = [ppe.heat_gloves]
+    after  = [heat.crank_gear]
+    within = "1 min"
+    takes  = "1 min"
+    why    = "The gear grips within seconds. Look for the dot before you lift it out of the oven."
+
+    caution {
+      hazard = "The gear is near 200 °C."
+      result = "Deep burns."
+      avoid  = "Wear heat-resistant gloves. Carry the gear by its rim, over the bench."
+    }
+  }
+
+  wait "gear_cool" {
+    title = "Let the gear cool on the shaft"
+    until = [heat.crank_gear]
+    takes = "45 min"
   }
 
   hold "float" {

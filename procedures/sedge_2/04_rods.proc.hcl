@@ -112,7 +112,7 @@ procedure "rods" {
 
   example "bore and pin in the middle" {
     readings = { measure.bore = "46.008 mm", measure.pin = "41.983 mm" }
-    gives    = { choose.shells.result = "0.045 mm" }
+    gives    = { choose.shells.result = "0.039 mm" }
     shown    = true
   }
 
@@ -139,9 +139,9 @@ procedure "rods" {
   fit "rod" {
     title  = "Set the rod on its pin through the barrel opening"
     part   = part.rod
-    facing = { left = "Spray hole up, number to the front", right = "Spray hole up, number aft" }
+    facing = { left = "Spray hole to the camshaft, number to the front", right = "Spray hole to the camshaft, number aft" }
     takes  = "4 min"
-    why    = "The two rods are alike, and face opposite ways. The spray holes must both look at the camshaft."
+    why    = "The two rods are alike, and face opposite ways. Both spray holes look at the camshaft, so the numbers look away from each other."
   }
 
   fit "cap" {

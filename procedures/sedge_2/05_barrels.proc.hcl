@@ -122,7 +122,7 @@ procedure "barrels" {
     tools    = [tool.circlip_pliers]
     ppe      = [ppe.goggles]
     takes    = "2 min"
-    text     = "Put it on the aft side, opening down."
+    text     = "Put it on the aft side, opening towards the crown."
   }
 
   fit "piston" {
@@ -171,7 +171,7 @@ procedure "barrels" {
     part    = part.barrel
     trial   = true
     without = [part.base_plate, part.barrel_oring, part.oil_ring, part.second_ring, part.top_ring]
-    facing  = "UP mark up"
+    facing  = "UP mark away from the sump opening"
     takes   = "3 min"
   }
 
@@ -308,7 +308,7 @@ procedure "barrels" {
   fit "barrel" {
     title  = "Slide the barrel over the rings"
     part   = part.barrel
-    facing = "UP mark up"
+    facing = "UP mark away from the sump opening"
     marks  = [part.barrel.mark.up]
     tools  = [tool.ring_compressor]
     people = 2

@@ -19,7 +19,7 @@ procedure "sump" {
   fit "pump" {
     title  = "Set the oil pump on its pad"
     part   = part.oil_pump
-    facing = "Inlet down, towards the sump"
+    facing = "Inlet towards the sump"
     takes  = "2 min"
   }
 
@@ -69,7 +69,7 @@ procedure "sump" {
     takes     = "6 min"
     criterion = "Four tabs bent, one wire twisted, no rag, no tool, nothing loose."
     otherwise = "Put it right now. Nobody will look in here again for ten years."
-    text      = "Count the rags and the tools on the bench as well. Each of you counts alone."
+    text      = "Count the rags and the tools on the bench. Each of you counts alone."
   }
 
   hold "inside" {

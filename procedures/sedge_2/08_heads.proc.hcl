@@ -17,7 +17,7 @@ procedure "heads" {
     tools    = [tool.valve_lapper]
     supplies = [supply.lapping_paste]
     takes    = "12 min"
-    text     = "Twirl the stick to and fro. Lift the valve every ten strokes, and set it down a little further round."
+    text     = "Twirl the stick to and fro. Lift the valve every ten strokes, and set it down a sixth of a turn further round."
   }
 
   work "lap_exhaust" {

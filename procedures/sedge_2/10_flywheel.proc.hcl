@@ -112,7 +112,13 @@ procedure "flywheel" {
     takes     = "3 min"
     critical  = true
     criterion = "The wrench clicks at the lower torque before the nut moves. Nut and shaft carry one line of paint."
-    otherwise = "Undo the nut, oil it, and tighten it again from hand-tight."
+    otherwise = "Undo the nut, oil it, and tighten it again from the start."
+  }
+
+  remove "flywheel_lock" {
+    title = "Take the flywheel lock off"
+    tool  = tool.flywheel_lock
+    takes = "2 min"
   }
 
   measure "runout" {
@@ -122,7 +128,6 @@ procedure "flywheel" {
     accept    = limit.runout
     otherwise = "Stop. Take the wheel off, and look for dirt or a burr on the taper."
     takes     = "5 min"
-    text      = "Take the lock out of the ring for this, and put it back."
   }
 
   hold "flywheel_nut" {
@@ -140,12 +145,6 @@ procedure "flywheel" {
     tools     = [tool.pliers, tool.side_cutters]
     ppe       = [ppe.goggles]
     takes     = "3 min"
-  }
-
-  remove "flywheel_lock" {
-    title = "Take the flywheel lock off"
-    tool  = tool.flywheel_lock
-    takes = "2 min"
   }
 
   clean "coupling_threads" {
@@ -197,7 +196,7 @@ procedure "flywheel" {
     marks   = [part.crankcase.mark.pointer]
     figures = [figure.two_stops]
     takes   = "2 min"
-    text    = "Turn the wheel clockwise until the piston meets the stop. Draw the line at the pointer."
+    text    = "Turn the wheel clockwise, seen from aft, until the piston meets the stop. Draw the line at the pointer."
   }
 
   mark "stop_two" {

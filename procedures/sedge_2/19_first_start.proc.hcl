@@ -91,7 +91,7 @@ procedure "first_start" {
     tools     = [tool.extinguisher]
     people    = 2
     takes     = "4 min"
-    criterion = "Frame out of doors and chocked, extinguisher at arm's length, oil at the upper line, throttle closed, both of you know the stop switch."
+    criterion = "Frame out of doors and chocked, extinguisher at arm's length. Oil at the upper line, throttle closed. Both of you have had a hand on the stop switch."
     otherwise = "Put it right, and walk round again."
   }
 
@@ -156,14 +156,14 @@ procedure "first_start" {
   measure "oil" {
     title     = "Read the oil pressure of the warm engine"
     on        = [part.oil_gauge]
-    tools     = [tool.pressure_gauge]
+    tools     = [tool.pressure_gauge, tool.thermometer]
     ppe       = [ppe.ear_protection]
     people    = 2
     accept    = limit.hot_oil
     likely    = "1.5..5.0 bar"
     otherwise = "Stop the engine. Call Withybrook before it turns again."
     takes     = "20 min"
-    text      = "Let the engine idle until the sump is too warm for a bare hand."
+    text      = "Let the engine idle until the thermometer shows 60 °C on the sump. Then push the test gauge into its coupling."
   }
 
   measure "jacket" {

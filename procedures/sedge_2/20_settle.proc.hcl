@@ -35,7 +35,7 @@ procedure "settle" {
     on        = [part.drain_plug]
     tools     = [tool.hand_lamp]
     takes     = "3 min"
-    criterion = "Grey shimmer, and at most a few specks. No flake that a fingernail can lift."
+    criterion = "Grey shimmer, and at most five specks. No flake that a fingernail can lift."
     otherwise = "Stop. Send Withybrook a photograph of the flakes beside a coin."
   }
 

@@ -8,7 +8,7 @@ procedure "hand_over" {
     tools     = [tool.extinguisher]
     people    = 2
     takes     = "5 min"
-    criterion = "No tool on the engine, oil at the upper line, fuel line dry, frame out of doors, extinguisher at arm's length."
+    criterion = "No tool on the engine, oil at the upper line, fuel line dry. Frame out of doors, extinguisher at arm's length."
     otherwise = "Put it right, and walk round again."
   }
 
