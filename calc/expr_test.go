@@ -183,13 +183,8 @@ func TestEvalProblems(t *testing.T) {
 	require.Equal(t, calc.Truth(true), v)
 }
 
-// Squaring doubles the digits: sixty times must end in words, not in a hang.
+// A long product must end in words, not in a number of a million digits.
 func TestDigitsAreBounded(t *testing.T) {
-	var e calc.Expr = lit("1.1")
-	for range 20 {
-		f := must(calc.NewList([]calc.Expr{e}, calc.Span{}))
-		e = call("mean", f)
-	}
 	x := reading("x", calc.Plain)
 	chain := calc.Expr(x)
 	for range 20000 {

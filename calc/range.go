@@ -347,8 +347,10 @@ func (r *ranger) call(e *Call) reach {
 	if e.Body != nil {
 		before := len(r.zero)
 		x := r.eval(e.Body)
-		if len(r.zero) > before { // a body's division stands at the call
-			r.zero = append(r.zero[:before], e.At)
+		for i := before; i < len(r.zero); i++ {
+			if r.zero[i] == (Span{}) { // the body's own division stands at the call
+				r.zero[i] = e.At
+			}
 		}
 		return x
 	}
@@ -375,35 +377,4 @@ func (r *ranger) call(e *Call) reach {
 		return reach{in: out, tight: true, yes: true, no: true}
 	}
 	return r.named(out, e.Function.Name, operands...)
-}
-
-// compare judges x - y against zero.
-func compare(op Op, d Interval) reach {
-	low, high := sign(d.Lo, -1), sign(d.Hi, 1)
-	switch op {
-	case Less:
-		return reach{yes: low < 0, no: high >= 0}
-	case LessEqual:
-		return reach{yes: low <= 0, no: high > 0}
-	case Greater:
-		return reach{yes: high > 0, no: low <= 0}
-	case GreaterEqual:
-		return reach{yes: high >= 0, no: low < 0}
-	}
-	return equal(op, low <= 0 && high >= 0, low != 0 || high != 0)
-}
-
-func equal(op Op, same, differ bool) reach {
-	if op == NotEqual {
-		return reach{yes: differ, no: same}
-	}
-	return reach{yes: same, no: differ}
-}
-
-// overlap reports whether one word may be both; nil is any word.
-func overlap(a, b []string) bool {
-	if a == nil || b == nil {
-		return true
-	}
-	return slices.ContainsFunc(a, func(w string) bool { return slices.Contains(b, w) })
 }

@@ -284,6 +284,7 @@ func TestRange(t *testing.T) {
 	over := must(calc.NewBinary(calc.Div, varA, bin(calc.Sub, varA, lit("1.5 mm")), at))
 	require.Equal(t, []calc.Span{at}, calc.RangeOf(over, d).ZeroDivide)
 	require.Nil(t, calc.RangeOf(over, d).Number.Hi)
+	require.Equal(t, []calc.Span{at}, calc.RangeOf(call("mean", over, num(1)), d).ZeroDivide)
 	require.Empty(t, calc.RangeOf(bin(calc.Div, varA, sum), d).ZeroDivide)
 }
 
@@ -313,6 +314,7 @@ func TestWitness(t *testing.T) {
 		{bin(calc.Div, lit("1 mm"), bin(calc.Sub, varA, lit("1.02 mm"))), nil, "1.02 mm"},
 		{bin(calc.Sub, varA, varB), above("1.34 mm"), "1.45 mm, 0.10 mm"},
 		{quadratic, above("24.9"), "5"},
+		{bin(calc.LessEqual, quadratic, lit("24.9")), func(v calc.Value) bool { return !bool(v.(calc.Truth)) }, "5"},
 		{must(calc.NewCond(coil, lit("1 mm"), varA, calc.Span{})), above("1.44 mm"), "magneto, 1.45 mm"},
 		{must(calc.NewCond(bin(calc.Equal, varA, lit("1.17 mm")), lit("9 mm"), varA, calc.Span{})), above("8 mm"), "1.17 mm"},
 		// Not reached: no reading that an instrument shows is 2/3 mm.

@@ -189,8 +189,9 @@ func (s *search) run() {
 			s.set(f, f.try[min(start[i%2], len(f.try)-1)])
 		}
 		s.vanish()
-		for _, sign := range []int{1, -1} {
-			s.climb(sign)
+		for _, goal := range s.goals() {
+			s.climb(goal, 1)
+			s.climb(goal, -1)
 		}
 	}
 }
@@ -269,9 +270,17 @@ func (s *search) zero(t Expr, f *freeVar) (*big.Rat, bool) {
 	return r.Sub(f.lo.num, r), true
 }
 
-// climb raises (or lowers) the value, one variable at a time, until it stands.
-func (s *search) climb(sign int) {
-	best := s.test()
+// goals are the numbers to raise and lower: the value, or what a truth turns on.
+func (s *search) goals() []Expr {
+	if s.root.Type().Shape == NumberShape {
+		return []Expr{s.root}
+	}
+	return s.turns
+}
+
+// climb raises (or lowers) a number, one variable at a time, until it stands.
+func (s *search) climb(goal Expr, sign int) {
+	best := s.score(goal)
 	for range 4 {
 		moved := false
 		for _, f := range s.free {
@@ -281,7 +290,7 @@ func (s *search) climb(sign int) {
 					return
 				}
 				s.set(f, v)
-				if got := s.test(); got != nil && (best == nil || got.Cmp(best)*sign > 0) {
+				if got := s.score(goal); got != nil && (best == nil || got.Cmp(best)*sign > 0) {
 					best, was, moved = got, v, true
 				}
 			}
@@ -291,6 +300,19 @@ func (s *search) climb(sign int) {
 			return
 		}
 	}
+}
+
+// score tests the readings as they stand and gives the value of goal, nil if it has none.
+func (s *search) score(goal Expr) *big.Rat {
+	v := s.test()
+	if goal != s.root {
+		s.spent += s.cost
+		v, _ = Eval(goal, s)
+	}
+	if q, ok := v.(Quantity); ok {
+		return q.Base()
+	}
+	return nil
 }
 
 // around is the values to try from v: those tried first, and points between.
@@ -309,22 +331,18 @@ func (f *freeVar) around(v Value) []Value {
 	return values
 }
 
-// test evaluates the root, keeps what was looked for, and gives its number if it has one.
-func (s *search) test() *big.Rat {
+// test evaluates the root, and keeps what was looked for. The value is nil where there is none.
+func (s *search) test() Value {
 	s.spent += s.cost
 	v, p := Eval(s.root, s)
-	if p != nil && p.Rule == RuleDivisionByZero || p == nil && s.outside != nil && s.outside(v) {
-		if s.found == nil {
-			s.found = &Found{Value: v, Problem: p}
-			for _, f := range s.free {
-				s.found.Readings = append(s.found.Readings, Reading{f.v, s.now[f.v.Key()]})
-			}
+	wanted := p == nil && s.outside != nil && s.outside(v) || p != nil && p.Rule == RuleDivisionByZero
+	if wanted && s.found == nil {
+		s.found = &Found{Value: v, Problem: p}
+		for _, f := range s.free {
+			s.found.Readings = append(s.found.Readings, Reading{f.v, s.now[f.v.Key()]})
 		}
 	}
-	if q, ok := v.(Quantity); ok && p == nil {
-		return q.Base()
-	}
-	return nil
+	return v
 }
 
 // Value makes the search an Env: readings as they stand, and what follows from

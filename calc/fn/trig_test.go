@@ -53,8 +53,8 @@ func TestTrigTiesAndQuarters(t *testing.T) {
 	require.True(t, pole)
 }
 
-// Closed forms: sin² of 18° doubles and so on are exact in √5 and √3, which
-// whole-number roots give to any digits. Euclid XIII; elementary geometry.
+// Sines of some angles are written with √5 and √3 (Euclid XIII), which
+// whole-number roots give to any number of digits.
 func TestTrigClosedForms(t *testing.T) {
 	const digits = 40
 	root := func(n int64) *big.Int { // √n scaled by 10^(digits+10)
