@@ -92,13 +92,11 @@ func (p *parser) header(start int, typ string) (*Block, bool) {
 		case n == len(labels):
 			return nil, false
 		case c == '"':
-			p.pos++
-			s := p.quotedRun()
-			if p.at(0) != '"' {
+			text, ok := p.label()
+			if !ok {
 				return nil, false
 			}
-			p.pos++
-			labels[n] = Label{s, p.span(from, p.pos)}
+			labels[n] = Label{text, p.span(from, p.pos)}
 		default:
 			name := p.name()
 			if name == "" {
@@ -108,6 +106,20 @@ func (p *parser) header(start int, typ string) (*Block, bool) {
 		}
 		n, end = n+1, p.pos
 	}
+}
+
+// label reads a quoted label; escapes and the like are refused.
+func (p *parser) label() (string, bool) {
+	p.pos++
+	start := p.pos
+	for p.quotedRun(); p.at(0) >= 0x80; p.quotedRun() {
+		p.pos++
+	}
+	if p.at(0) != '"' {
+		return "", false
+	}
+	p.pos++
+	return p.literal(start, p.pos-1, quoted, 0, true)
 }
 
 // braced reads from behind the { up to the }: items on lines of their own, or

@@ -15,6 +15,8 @@ type builder struct {
 	findings diag.List
 	comments []Comment
 
+	swallowed bool // a heredoc runs over the end of its block
+
 	attrs      slab[Attr]
 	blocks     slab[Block]
 	blockLists slab[*Block]

@@ -15,7 +15,7 @@ func byHCL(f *source.File) (*Tree, bool) {
 	for _, c := range s.comments {
 		p.keep(c[0], c[1])
 	}
-	sound := p.hclItems(p.pos, p.end)
+	sound := p.hclItems(p.pos, s) && !p.swallowed
 	p.dropRepeats(0)
 	p.checkText()
 	p.findings.Sort()

@@ -9,18 +9,16 @@ import (
 	"golang.org/x/text/unicode/norm"
 )
 
-// hclItems lets hclsyntax read src[start:end], which holds whole items, and
+// hclItems lets hclsyntax read src[start:s.end], which holds whole items, and
 // opens what it finds, with its findings. It reports whether all was well.
-func (p *parser) hclItems(start, end int) bool {
-	body, diags := parseConfig(p.src[start:end], start)
-	for _, d := range diags {
-		if d.Summary == summaryEncoding {
-			continue // checkText says it
-		}
-		p.findings.Add(p.translate(d, start, end))
+func (p *parser) hclItems(start int, s survey) bool {
+	body, diags := parseConfig(p.src[start:s.end], start)
+	if len(diags) > 0 && p.explain(start, s, diags) {
+		p.saveName(start, s.end)
+		return false
 	}
 	if body != nil {
-		l := lowerer{builder: &p.builder, start: start, end: end}
+		l := lowerer{builder: &p.builder, start: start, end: s.end}
 		attrs, blocks := l.body(body)
 		p.openAttrs = append(p.openAttrs, attrs...)
 		p.openBlocks = append(p.openBlocks, blocks...)

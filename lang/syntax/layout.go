@@ -30,6 +30,7 @@ func (p *parser) extent(start int) int {
 		case strings.TrimSpace(words) == "" || lineComment(words) || indent > column:
 		case indent == column && strings.IndexByte("}])", words[0]) >= 0:
 			return at + len(text)
+		case indent == column && strings.TrimSpace(words) == "{":
 		case closesHeredoc(p.src[start:at], strings.TrimSpace(words)):
 		default:
 			return at
@@ -114,11 +115,14 @@ func (p *parser) layoutItem() {
 	start, outer := p.pos, p.end
 	p.end = p.extent(start)
 	m := p.mark()
-	if p.item() {
-		p.end = outer
-		return
+	if p.item() && !p.swallowed && len(p.findings) == m.findings {
+		if p.blankLines(); p.pos >= p.end {
+			p.end = outer
+			return
+		}
 	}
 	p.reset(m)
+	p.swallowed = false
 	if !p.layoutBlock(start) {
 		p.reset(m)
 		p.piece(start, surveyItem(p.src, start, p.end, true))

@@ -15,9 +15,11 @@ type fault struct {
 // A survey is what a look at the characters tells about an item before
 // hclsyntax is let near it.
 type survey struct {
-	end      int  // after the newline that ends the item, or the limit
-	balanced bool // all brackets met their partners
-	faults   []fault
+	end      int     // after the newline that ends the item, or the limit
+	balanced bool    // all brackets met their partners
+	overrun  bool    // not balanced, for a bracket that closes more than the item
+	faults   []fault // limits that are broken
+	torn     *fault  // the first text or bracket that is not closed
 	comments [][2]int
 }
 
@@ -28,8 +30,9 @@ func surveyItem(src string, start, limit int, all bool) survey {
 	s.balanced = true
 	s.run()
 	s.end = min(s.pos, limit)
-	if len(s.open) > 0 {
-		s.balanced = false
+	if n := len(s.open); n > 0 {
+		s.balanced, s.overrun = false, false
+		s.tear(s.open[n-1])
 	}
 	return s.survey
 }
@@ -48,8 +51,27 @@ type surveyor struct {
 // directive, " for a quoted string, < for a heredoc.
 type opening struct {
 	kind   byte
+	pos    int
 	marker string
 	lines  int
+}
+
+// tear notes what is not closed, unless something before it is not either.
+func (s *surveyor) tear(o opening) {
+	if s.torn != nil {
+		return
+	}
+	first := o.pos + len(strings.TrimRight(line(s.src[o.pos:s.limit]), "\r\n"))
+	switch o.kind {
+	case '"':
+		s.torn = &fault{ruleString, o.pos, first, "This text is not closed on its line."}
+	case '<':
+		s.torn = &fault{ruleString, o.pos, first, "The closing mark of this text is missing."}
+	case '$':
+		s.torn = &fault{ruleString, o.pos, o.pos + 2, "This `" + s.src[o.pos:o.pos+2] + "` is not closed."}
+	default:
+		s.torn = &fault{ruleBracket, o.pos, o.pos + 1, "This `" + string(rune(o.kind)) + "` is not closed."}
+	}
 }
 
 func (s *surveyor) run() {
@@ -74,7 +96,7 @@ func (s *surveyor) run() {
 }
 
 func (s *surveyor) push(kind byte, marker string) {
-	s.open = append(s.open, opening{kind: kind, marker: marker})
+	s.open = append(s.open, opening{kind: kind, pos: s.pos, marker: marker})
 	s.ops = append(s.ops, 0)
 	if len(s.open) > maxDepth && !s.deep {
 		s.deep = true
@@ -126,7 +148,9 @@ func (s *surveyor) inCode(top byte) bool {
 			s.pop()
 		} else {
 			s.balanced = false
-			return s.skipCloser()
+			s.overrun = top == 0
+			s.pos++
+			return s.all
 		}
 	case ',', '=', ':':
 		s.ops[len(s.ops)-1] = 0
@@ -147,12 +171,6 @@ func (s *surveyor) inCode(top byte) bool {
 	}
 	s.pos++
 	return true
-}
-
-// skipCloser passes a bracket that closes nothing, if there is to be more.
-func (s *surveyor) skipCloser() bool {
-	s.pos++
-	return s.all
 }
 
 func partner(c byte) byte {
@@ -222,6 +240,11 @@ func (s *surveyor) inString() bool {
 	case '"':
 		s.pop()
 	case '\n':
+		n := len(s.open) - 1
+		if n > 0 && s.open[n-1].kind == '$' { // the quote that closes the text around
+			n--
+		}
+		s.tear(s.open[n])
 		s.pop() // the line end is seen again, as code
 		return true
 	case '\\':

@@ -36,7 +36,7 @@ func (l *lowerer) heredoc(exprs []hclsyntax.Expression, start, end int) Expr {
 		return l.bad(start, end)
 	}
 	margin := l.margin(parts)
-	l.checkHeredoc(start, flush, margin)
+	l.checkHeredoc(start, end, flush, margin)
 	if !flush || margin == noMargin {
 		margin = 0
 	}

@@ -1,6 +1,7 @@
 package syntax
 
 import (
+	"regexp"
 	"strings"
 
 	"github.com/hashicorp/hcl/v2"
@@ -79,6 +80,52 @@ var translations = []struct{ summary, detail, rule, message string }{
 	{summaryUnreadable, "", ruleSyntax, "This cannot be read."},
 }
 
+// explain says what is wrong with src[start:s.end]. What is not closed comes
+// first: what hclsyntax says after it follows from it. At one place its first
+// word, the lexer's, says most. True means that the value is not worth reading.
+func (p *parser) explain(start int, s survey, diags hcl.Diagnostics) bool {
+	if f, ok := p.unquoted(start, s.end); ok {
+		p.findings.Add(f)
+		return true
+	}
+	limit := s.end + 1
+	if s.torn != nil {
+		limit = s.torn.start
+		p.report(s.torn.rule, s.torn.start, s.torn.end, s.torn.message)
+	}
+	said := map[int32]bool{}
+	for _, d := range diags {
+		f := p.translate(d, start, s.end)
+		if at := f.Span.Start; said[at] || int(f.Span.End) >= limit {
+			continue
+		}
+		said[f.Span.Start] = true
+		if d.Summary != summaryEncoding { // checkText says it
+			p.findings.Add(f)
+		}
+	}
+	return false
+}
+
+// unquoted finds the quantity that is the whole value of an attribute, as in
+// takes = 5 min.
+func (p *parser) unquoted(start, end int) (diag.Finding, bool) {
+	m := quantity.FindStringSubmatchIndex(p.src[start:end])
+	if m == nil {
+		return diag.Finding{}, false
+	}
+	from, to := start+m[2], start+m[3]
+	f := finding(ruleUnquoted, p.span(from, to), "A quantity stands in quotes.")
+	f.Fixes = []diag.Fix{{Title: "Put it in quotes", Edits: []diag.Edit{
+		{Span: p.span(from, from), New: `"`}, {Span: p.span(to, to), New: `"`},
+	}}}
+	return f, true
+}
+
+// quantity is one attribute whose value begins with a digit and is no
+// arithmetic over addresses.
+var quantity = regexp.MustCompile(`^[a-z_]+[ \t]*=[ \t]*((?:[-.±≥≤][ \t]*)?[0-9][^\s"#*()\[\]{}?:=&|!]*(?:[ \t]+[^\s"#*()\[\]{}?:=&|!]+)*)[ \t]*(?:#.*)?\r?\n?$`)
+
 // translate puts a diagnostic into our words. One that the table lacks keeps
 // its own.
 func (b *builder) translate(d *hcl.Diagnostic, start, end int) diag.Finding {
@@ -89,6 +136,9 @@ func (b *builder) translate(d *hcl.Diagnostic, start, end int) diag.Finding {
 	}
 	// hclsyntax counts the newline into some tokens; nobody can see it there.
 	to = from + len(strings.TrimRight(b.src[from:to], "\r\n"))
+	if text := b.src[from:to]; text == "}" || text == "]" || text == ")" {
+		return finding(ruleStray, b.span(from, to), messageStray)
+	}
 	for _, t := range translations {
 		if t.summary == d.Summary && strings.Contains(d.Detail, t.detail) {
 			return finding(t.rule, b.span(from, to), t.message)

@@ -4,7 +4,6 @@ import (
 	"strings"
 	"unicode/utf8"
 
-	"fettle/lang/diag"
 	"fettle/lang/source"
 )
 
@@ -17,7 +16,7 @@ func Parse(f *source.File) *Tree {
 	p := newParser(f)
 	p.body(false)
 	p.dropRepeats(0)
-	if p.unbalanced {
+	if p.unbalanced || p.swallowed {
 		l := newParser(f)
 		l.layoutBody(false)
 		l.dropRepeats(0)
@@ -47,17 +46,20 @@ func newParser(f *source.File) *parser {
 // around it.
 func (p *parser) refused(nested bool) bool {
 	start := p.pos
+	if p.lost && nested {
+		return false
+	}
 	s := surveyItem(p.src, start, p.end, false)
 	if !s.balanced {
+		// A bracket that closes more than the item may belong to the block
+		// around it; one that closes the wrong thing, or nothing, is wrong there
+		// too.
+		p.lost = !s.overrun
 		if nested {
 			return false
 		}
-		p.unbalanced = true
-		if s.end = p.nextHeader(start); s.end-start > maxBlindPiece {
-			p.hopeless = true
-			return true
-		}
-		s = surveyItem(p.src, start, s.end, true)
+		p.unbalanced, p.lost = true, false
+		s = surveyItem(p.src, start, p.nextHeader(start), true)
 	}
 	p.piece(start, s)
 	p.pos = s.end
@@ -66,10 +68,6 @@ func (p *parser) refused(nested bool) bool {
 	}
 	return true
 }
-
-// maxBlindPiece bounds what hclsyntax gets when only a block header in column
-// one says where to stop, in bytes.
-const maxBlindPiece = 1 << 20
 
 // nextHeader gives the next line that begins a block in column one.
 func (p *parser) nextHeader(start int) int {
@@ -81,30 +79,6 @@ func (p *parser) nextHeader(start int) int {
 		at += len(text)
 	}
 	return p.end
-}
-
-// piece reads src[start:s.end] by hclsyntax, unless it breaks a limit; then
-// only an attribute's name is saved.
-func (p *parser) piece(start int, s survey) {
-	for _, c := range s.comments {
-		p.keep(c[0], c[1])
-	}
-	if len(s.faults) == 0 {
-		if !p.hclItems(start, s.end) {
-			p.damaged = true
-			p.faults++
-		}
-		return
-	}
-	p.damaged = true
-	p.faults++
-	for _, f := range s.faults {
-		p.report(f.rule, f.start, f.end, f.message)
-	}
-	name := p.name()
-	if p.skip(); name != "" && p.at(0) == '=' {
-		p.openAttrs = append(p.openAttrs, Attr{name, p.bad(p.pos+1, s.end), p.span(start, s.end)})
-	}
 }
 
 // checkText reports bytes that are not text, wherever they stand.
@@ -130,21 +104,5 @@ func (p *parser) checkText() {
 			told++
 		}
 		i += n
-	}
-}
-
-// checkHeredoc holds a heredoc to the dialect: written <<- and indented at
-// least as far as the line that opens it.
-func (b *builder) checkHeredoc(start int, flush bool, margin int) {
-	at := strings.LastIndexByte(b.src[:start], '\n') + 1
-	indent := len(b.src[at:start]) - len(strings.TrimLeft(b.src[at:start], " \t"))
-	end := start + len(strings.TrimRight(line(b.src[start:]), "\r\n"))
-	switch {
-	case margin < indent:
-		b.report(ruleFlush, start, end, "This text stands further out than the line that opens it.")
-	case !flush:
-		f := finding(rulePlainHeredoc, b.span(start, end), "The indentation of this text stays in the text.")
-		f.Fixes = []diag.Fix{{Title: "Write <<-", Edits: []diag.Edit{{Span: b.span(start+2, start+2), New: "-"}}}}
-		b.findings.Add(f)
 	}
 }

@@ -15,6 +15,7 @@ type parser struct {
 	chain int // operators and steps in the expression so far
 
 	unbalanced bool // a bracket has no partner, in strict reading
+	lost       bool // the same, on the way out to the block that can tell
 	hopeless   bool // strict reading gave up
 	damaged    bool
 	faults     int // pieces that could not be read well

@@ -171,7 +171,7 @@ func (p *parser) heredocString() Expr {
 		return nil
 	}
 	p.pos += len(strings.TrimRight(line(p.src[p.pos:p.end]), "\r\n"))
-	p.checkHeredoc(start, flush, margin)
+	p.checkHeredoc(start, p.pos, flush, margin)
 
 	p.openParts = append(p.openParts, Part{Span: p.span(from, end)})
 	indent := 0

@@ -15,6 +15,7 @@ const (
 	ruleBracket      = "form/unclosed-bracket"
 	ruleString       = "form/unclosed-string"
 	ruleEscape       = "form/unknown-escape"
+	ruleUnquoted     = "form/quantity-without-quotes"
 	ruleRepeated     = "form/repeated-attribute"
 	ruleForeign      = "form/not-in-dialect"
 	ruleChained      = "form/chained-comparison"
@@ -59,6 +60,8 @@ var rules = []Rule{
 		"Close the text on the same line; for more lines write `<<-EOT`, the lines, and `EOT` on a line of its own."},
 	{ruleEscape, diag.Error, "The character that was meant is unknown.",
 		"Write `\\\\` for a backslash, `\\\"` for a quote, and `$${` for a literal `${`."},
+	{ruleUnquoted, diag.Error, "Without quotes the unit is a word of its own, and the number stands alone.",
+		"Write it as a manual prints it, between quotes: \"5 min\"."},
 	{ruleRepeated, diag.Error, "Which of the two holds cannot be told.",
 		"Keep one. An attribute that takes one thing takes a list too."},
 	{ruleForeign, diag.Error, "A manual states what is; it does not generate itself.",
