@@ -239,9 +239,9 @@ procedure "flywheel" {
 
   calculate "arc" {
     title = "Work out how far ahead the spark comes"
-    is    = measure.rim * 12 / 360
+    is    = measure.rim * limit.advance.target / "360°"
     takes = "1 min"
-    why   = "The spark at idle comes 12° before the top, and 360° are once round."
+    why   = "The drawing gives the spark in degrees, and a tape knows only millimetres."
   }
 
   mark "firing" {

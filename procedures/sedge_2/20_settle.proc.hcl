@@ -107,6 +107,12 @@ procedure "settle" {
     takes     = "2 min"
     criterion = "The punch mark is at the pointer, and both rockers of this side can be rocked by hand."
     otherwise = "Turn the crankshaft once round, to the same mark."
+
+    warning {
+      hazard = "An engine that has run can fire when it is turned by hand."
+      result = "A broken wrist, a crushed hand."
+      avoid  = "Leave the fuel tap closed and the isolating switch open, and pull both leads off their plugs while you turn."
+    }
   }
 
   measure "inlet" {
