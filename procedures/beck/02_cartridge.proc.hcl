@@ -27,7 +27,7 @@ procedure "cartridge" {
     on        = [part.shaft.feature.runner_journal, part.shaft.feature.drive_journal]
     criterion = "The nail catches on no burr or score."
     takes     = "5 min"
-    otherwise = "Take a burr off with the fine oil stone; with a score in it the shaft goes back to the workshop."
+    otherwise = "Take a burr off with the fine oil stone. A scored shaft goes back to the workshop."
     tools     = [tool.oil_stone]
   }
 
@@ -39,7 +39,7 @@ procedure "cartridge" {
     to      = "200..230 °F"
     at_each = places.end
     takes   = "25 min"
-    why     = "Above 250 °F the steel begins to lose its hardness."
+    why     = "Hotter than that, the steel begins to lose its hardness."
   }
 
   fit "cone" {
@@ -87,10 +87,11 @@ procedure "cartridge" {
   }
 
   fit "shaft" {
-    title  = "Lower the shaft into the housing"
-    part   = part.shaft
-    facing = "The taper leaves the housing at the flange"
-    takes  = "5 min"
+    title   = "Lower the shaft into the housing"
+    part    = part.shaft
+    facing  = "The taper leaves the housing at the flange"
+    takes   = "5 min"
+    figures = [figure.section]
   }
 
   fit "drive_cup" {
@@ -173,18 +174,6 @@ procedure "cartridge" {
     takes = "2 min"
   }
 
-  choose "bearing_pack" {
-    title     = "Choose the bearing shims"
-    from      = part.bearing_shim
-    pieces    = "2..4"
-    base      = measure.trial_float - "0.0600 in"
-    makes     = limit.bearing_float
-    prefer    = "nearest"
-    takes     = "5 min"
-    why       = "The ring gave too much float by the difference between it and the pack."
-    otherwise = "Send the reading to the workshop; a thicker shim will be ground."
-  }
-
   fit "cap_seal" {
     title  = "Press the grease seal into the cap"
     part   = part.cap_seal
@@ -200,6 +189,18 @@ procedure "cartridge" {
     on       = [part.cap_seal]
     supplies = [supply.grease]
     takes    = "2 min"
+  }
+
+  choose "bearing_pack" {
+    title     = "Choose the bearing shims"
+    from      = part.bearing_shim
+    pieces    = "2..4"
+    base      = measure.trial_float - "0.0600 in"
+    makes     = limit.bearing_float
+    prefer    = "nearest"
+    takes     = "5 min"
+    why       = "The ring gave too much float by the difference between it and the pack."
+    otherwise = "Send the reading to the workshop; a thicker shim will be ground."
   }
 
   fit "shims" {

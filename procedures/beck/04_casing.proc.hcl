@@ -187,14 +187,15 @@ procedure "casing" {
   }
 
   fit "cartridge" {
-    title  = "Slide the cartridge into the casing"
-    part   = part.bearing_housing
-    facing = "The gland window looks upwards"
-    tools  = [tool.hoist]
-    ppe    = [ppe.boots, ppe.work_gloves]
-    people = 2
-    takes  = "20 min"
-    text   = <<-EOT
+    title   = "Slide the cartridge into the casing"
+    part    = part.bearing_housing
+    facing  = "The gland window looks upwards"
+    figures = [figure.section]
+    tools   = [tool.hoist]
+    ppe     = [ppe.boots, ppe.work_gloves]
+    people  = 2
+    takes   = "20 min"
+    text    = <<-EOT
       Hang the cartridge level. One person keeps the load on the hoist, the
       other steers the runner past the vanes. Nothing may be forced.
     EOT

@@ -59,8 +59,8 @@ procedure "coupling" {
     otherwise    = "See that the stand does not sag, and measure again."
     text         = <<-EOT
       Clamp the stand to the turbine hub with the tip on the rim of the other.
-      Set the dial to zero at the top, turn both shafts together by half a turn,
-      and read it at the bottom.
+      Set the dial to zero at the top. Turn both shafts together by half a turn,
+      and read the dial at the bottom.
     EOT
   }
 

@@ -65,16 +65,18 @@ procedure "control" {
   }
 
   fit "terminal_nuts" {
-    title     = "Start the terminal nuts by hand"
+    title     = "Start the terminal nut by hand, ${place}"
     fastening = fastening.terminal_nuts
-    takes     = "5 min"
+    at_each   = places.terminal
+    takes     = "1 min"
   }
 
   torque "terminals" {
-    title     = "Tighten the terminal nuts"
+    title     = "Tighten the terminal nut, ${place}"
     fastening = fastening.terminal_nuts
+    at_each   = places.terminal
     tools     = [tool.torque_wrench_lbin, tool.socket_1_2_in]
-    takes     = "5 min"
+    takes     = "1 min"
     why       = "A terminal that is too loose burns; a brass stud that is overturned shears."
   }
 

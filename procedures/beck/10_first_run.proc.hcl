@@ -61,6 +61,18 @@ procedure "first_run" {
     takes     = "5 min"
   }
 
+  wait "hub_screws" {
+    title = "Let the threadlocker of the hub screws cure"
+    when  = option.drive == "coupling"
+    until = [procedure.coupling.coat.hub_screws]
+  }
+
+  wait "pulley_screws" {
+    title = "Let the threadlocker of the pulley screws cure"
+    when  = option.drive == "belt"
+    until = [procedure.belt.coat.pulley_screws]
+  }
+
   inspect "ready" {
     title     = "Walk round the set"
     on        = [part.casing, part.generator, part.guard]
@@ -73,7 +85,7 @@ procedure "first_run" {
   hold "water" {
     title   = "Stop before the water is let in"
     checks  = [inspect.ready]
-    before  = remove.valve_lock
+    before  = run.water
     release = "inspector"
     takes   = "15 min"
     text    = "Nobody but the one who hung the tag takes it off."
@@ -209,7 +221,7 @@ procedure "first_run" {
   hold "current" {
     title   = "Stop before the isolator is unlocked"
     checks  = [measure.speed, measure.drip_again, procedure.control.measure.earth]
-    before  = remove.isolator_lock
+    before  = run.current
     release = "licensed electrician"
     takes   = "10 min"
   }

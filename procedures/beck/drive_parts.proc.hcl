@@ -152,17 +152,17 @@ part "generator_cable" {
 }
 
 part "terminal_nut" {
-  name     = "Terminal nut, brass, 5/16-18"
-  number   = "BK-103"
-  quantity = 4
-  sits_on  = part.generator_cable
+  name    = "Terminal nut, brass, 5/16-18"
+  number  = "BK-103"
+  at_each = places.terminal
+  sits_on = part.generator_cable
 }
 
 part "spring_washer" {
-  name     = "Spring washer"
-  number   = "BK-104"
-  quantity = 4
-  sits_on  = part.generator_cable
+  name    = "Spring washer"
+  number  = "BK-104"
+  at_each = places.terminal
+  sits_on = part.generator_cable
 }
 
 part "earth_strap" {

@@ -192,7 +192,7 @@ fastening "hub_screws" {
   across_flats = "hex 5/32 in"
   torque       = "120 ± 12 lb·in"
   locked_by    = supply.threadlocker_medium
-  basis        = "Drawing BK-050, issue 1"
+  basis        = "Drawing BK-082, issue 1"
 }
 
 fastening "pulley_screws" {
@@ -206,7 +206,7 @@ fastening "pulley_screws" {
   across_flats = "hex 5/32 in"
   torque       = "120 ± 12 lb·in"
   locked_by    = supply.threadlocker_medium
-  basis        = "Drawing BK-060, issue 1"
+  basis        = "Drawing BK-089, issue 1"
 }
 
 fastening "guard_screws" {
@@ -243,14 +243,12 @@ fastening "terminal_nuts" {
   name         = "Terminal nuts"
   thread       = "5/16-18 UNC"
   proof        = "30000 psi"
-  quantity     = 4
+  at_each      = places.terminal
   stack        = [part.generator_cable, part.generator]
   fasteners    = [part.terminal_nut, part.spring_washer]
   lubricant    = "dry"
   across_flats = "1/2 in"
   torque       = "72 lb·in ± 8 %"
-  layout       = "row"
-  pattern      = ["1", "2", "3", "4"]
   basis        = "Brass stud: about 73 % of proof at K 0.20"
 }
 

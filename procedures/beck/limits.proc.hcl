@@ -17,26 +17,26 @@ limit "runner_clearance" {
 limit "runner_runout" {
   name  = "Run-out of the runner rim, total reading"
   range = "0..0.004 in"
-  basis = "Drawing BK-010, issue 4"
+  basis = "Drawing BK-050, issue 2"
 }
 
 limit "foot_fit" {
   name   = "Gap left under a generator foot"
   range  = "-0.001..0.001 in"
   target = "0 in"
-  basis  = "Drawing BK-050, issue 1"
+  basis  = "Drawing BK-072, issue 1"
 }
 
 limit "coupling_rim" {
   name  = "Coupling rim, total reading over one turn"
   range = "0..0.006 in"
-  basis = "Drawing BK-050, issue 1"
+  basis = "Drawing BK-082, issue 1"
 }
 
 limit "belt_force" {
   name  = "Force that deflects the belt by 3/8 in at mid-span"
   range = "25 ± 4 N"
-  basis = "Drawing BK-060, issue 1"
+  basis = "Drawing BK-089, issue 1"
 }
 
 limit "test_pressure" {

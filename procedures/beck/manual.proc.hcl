@@ -50,6 +50,10 @@ places "foot" {
   names = ["front left", "front right", "rear left", "rear right"]
 }
 
+places "terminal" {
+  names = ["U", "V", "W", "N"]
+}
+
 figure "section" {
   file    = "figures/section.svg"
   alt     = "Section through the set: runner on the left in its casing, two taper bearings in the housing, shims at the housing flange and under the bearing cap, coupling and generator on the right."

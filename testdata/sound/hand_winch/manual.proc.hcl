@@ -216,7 +216,7 @@ procedure "drum" {
     likely    = "4..18 N"
     accept    = limit.preload
     takes     = "3 min"
-    text      = "Wind three turns of cord on the rim, and pull slowly."
+    text      = "Wind three turns of cord on the rim. Pull so that one turn takes ten seconds."
     otherwise = "Send the cap back; the supplier faces it or shims it."
   }
 }
