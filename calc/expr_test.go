@@ -112,7 +112,7 @@ func TestNewCallRefuses(t *testing.T) {
 		message string
 	}{
 		{"wrench_setting", []calc.Expr{lit("24 N·m"), lit("300 mm")}, calc.RuleArguments, "wrench_setting misses its argument adapter_length."},
-		{"abs", []calc.Expr{num(1), num(2)}, calc.RuleArguments, "abs takes 1 arguments, and this is number 2."},
+		{"abs", []calc.Expr{num(1), num(2)}, calc.RuleArguments, "abs takes no more than one argument, and this is number 2."},
 		{"preload", []calc.Expr{lit("24 J"), num(1), lit("8 mm")}, calc.RuleEnergyTorque, "Argument torque of preload must be a torque, and this is an energy."},
 		{"mean", []calc.Expr{lit("1 mm"), lit("1 s")}, calc.RuleWrongDimension, "The arguments of mean must be of one dimension: the first is a length, and this is a time."},
 		{"mean", nil, calc.RuleArguments, "mean misses its argument values."},

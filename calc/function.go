@@ -86,7 +86,7 @@ func (f *Function) check(args []Expr, at Span) *Problem {
 	for i, e := range args {
 		a := f.Arg(i)
 		if a == nil {
-			return f.arguments(fmt.Sprintf("%s takes %d arguments, and this is number %d.", f.Name, len(f.Args), i+1), e.Span())
+			return f.arguments(fmt.Sprintf("%s takes no more than %s, and this is number %d.", f.Name, arguments(len(f.Args)), i+1), e.Span())
 		}
 		if p := f.checkArg(a, e, args[0].Type().Dim); p != nil {
 			return p
@@ -123,6 +123,13 @@ func (a *Arg) wants() string {
 		return a.Of.Shape.String()
 	}
 	return a.Of.String()
+}
+
+func arguments(n int) string {
+	if n == 1 {
+		return "one argument"
+	}
+	return fmt.Sprintf("%d arguments", n)
 }
 
 func (f *Function) arguments(message string, at Span) *Problem {
