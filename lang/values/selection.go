@@ -23,7 +23,7 @@ type Selection struct {
 	Err     error     // of calc.NewFit
 
 	Measured calc.Expr // the gap, or what is built up on
-	decimals int       // of the sizes, in Unit
+	decimals int       // of the sizes, in Unit; calc.Exact where all are exact
 }
 
 // What can keep a choice from being put to the solver at all.
@@ -73,7 +73,7 @@ func constantLimits(s *model.Step, place string) (calc.Limits, error) {
 }
 
 func newSelection(s *model.Step, place string, l calc.Limits) *Selection {
-	sel := &Selection{Step: s, Place: place, Part: s.Ref("from")}
+	sel := &Selection{Step: s, Place: place, Part: s.Ref("from"), decimals: calc.Exact}
 	sel.Err = sel.fill(l)
 	if sel.Err == nil {
 		sel.Fit, sel.Err = calc.NewFit(sel.Problem)
