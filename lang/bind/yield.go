@@ -176,6 +176,9 @@ func (d *decoder) instruments(e syntax.Expr) []calc.Dim {
 			continue
 		}
 		for _, word := range Reads(n) {
+			if word == "count" {
+				return nil // of anything, and per minute too
+			}
 			dim, ok := entry.ReadingDim(word)
 			if ok && !containsDim(can, dim) {
 				can = append(can, dim)

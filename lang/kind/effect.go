@@ -32,6 +32,7 @@ const (
 	Drives                    // the machine
 	Lifts                     // parts
 	Declares                  // states
+	Touches                   // what it works on, and leaves as it is
 )
 
 // Effect says that a step of the kind does Verb to what the attribute names. It

@@ -67,8 +67,8 @@ var Otherwise = &schema.Block{
 // touchable is what on may name.
 var touchable = []string{"part", "tool", "fastening", "face", "port", "feature", "mark", "pack"}
 
-// common are the attributes that every step has.
-func common() []schema.Attr {
+// Common are the attributes that every step has.
+func Common() []schema.Attr {
 	return []schema.Attr{
 		schema.TextAttr("title", schema.Title, "What to do, beginning with one verb.").Must(),
 		schema.ProseAttr("text", schema.Instruction, "How to do it."),
@@ -97,7 +97,7 @@ func common() []schema.Attr {
 func step(name, doc, example string, own ...schema.Attr) *schema.Block {
 	return &schema.Block{
 		Name: name, Label: "id", Doc: doc, Example: example,
-		Attrs:  append(append([]schema.Attr{}, common()...), own...),
+		Attrs:  append(append([]schema.Attr{}, Common()...), own...),
 		Blocks: entry.Messages(),
 	}
 }

@@ -5,7 +5,7 @@ import "fettle/lang/schema"
 // Work is anything that no other kind is for.
 var Work = &Kind{
 	NeedsOn: true,
-	Does:    []Effect{{Lifts, "lifts"}, {Slackens, "loosens"}, {Declares, "gives"}},
+	Does:    []Effect{{Touches, "on"}, {Lifts, "lifts"}, {Slackens, "loosens"}, {Declares, "gives"}},
 	Block: step("work",
 		"Any other work: it does what it declares.",
 		`work "lift" {

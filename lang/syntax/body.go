@@ -1,5 +1,10 @@
 package syntax
 
+import (
+	"fettle/lang/diag"
+	"fettle/lang/source"
+)
+
 // body reads items up to the } of the block, which it leaves, or at the top
 // level up to the end.
 func (p *parser) body(nested bool) bool {
@@ -154,15 +159,16 @@ func (p *parser) dropRepeats(base int) {
 		return
 	}
 	p.damaged = true
-	seen := map[string]bool{}
+	first := map[string]source.Span{}
 	kept := p.openAttrs[:base]
 	for _, a := range p.openAttrs[base:] {
-		if seen[a.Name] {
-			at := a.NameSpan()
-			p.report(ruleRepeated, int(at.Start), int(at.End), messageRepeated)
+		if at, ok := first[a.Name]; ok {
+			f := finding(ruleRepeated, a.NameSpan(), messageRepeated)
+			f.Related = []diag.Related{{Span: at, Message: "set here first"}}
+			p.findings.Add(f)
 			continue
 		}
-		seen[a.Name] = true
+		first[a.Name] = a.NameSpan()
 		kept = append(kept, a)
 	}
 	p.openAttrs = kept

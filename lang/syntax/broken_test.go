@@ -79,7 +79,7 @@ func TestLimits(t *testing.T) {
 		{"minus apart", strings.Repeat("- ", n) + "1", ruleLong},
 		{"not", strings.Repeat("!", n) + "a", ruleLong},
 		{"sum", strings.Repeat("1 + ", n) + "1", ruleLong},
-		{"choices", strings.Repeat("a ? b : ", n) + "c", ""},
+		{"choices", strings.Repeat("a ? b : ", n) + "c", ruleLong},
 		{"steps", "a" + strings.Repeat(".b", n), ruleLong},
 		{"indexes", "a" + strings.Repeat("[b]", n), ruleLong},
 		{"digits", strings.Repeat("9", n), ruleDigits},

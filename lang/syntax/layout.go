@@ -90,8 +90,7 @@ func (p *parser) layoutBody(nested bool) (closed bool) {
 		case p.src[p.pos] == '}' && nested && p.lastIn():
 			return true
 		case strings.IndexByte("}])", p.src[p.pos]) >= 0:
-			p.damaged = true
-			p.report(ruleStray, p.pos, p.pos+1, messageStray)
+			p.wrong(ruleStray, p.pos, p.pos+1, messageStray)
 			p.pos++
 		default:
 			p.layoutItem()
@@ -146,13 +145,19 @@ func (p *parser) layoutBlock(start int) bool {
 	if p.layoutBody(true) {
 		p.pos++
 	} else {
-		p.damaged = true
 		if p.faults <= maxFaults {
-			p.report(ruleUnclosed, int(b.Header.Start), int(b.Header.End), messageUnclosed)
+			p.wrong(ruleUnclosed, int(b.Header.Start), int(b.Header.End), messageUnclosed)
 		}
 		p.pos = p.end
 	}
 	p.dropRepeats(attrs)
 	p.close(b, attrs, blocks)
 	return true
+}
+
+// wrong reports a place that leaves the tree incomplete.
+func (p *parser) wrong(rule string, start, end int, message string) {
+	p.damaged = true
+	p.faults++
+	p.report(rule, start, end, message)
 }

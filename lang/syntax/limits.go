@@ -30,7 +30,7 @@ func surveyItem(src string, start, limit int, all bool) survey {
 	s.balanced = true
 	s.run()
 	s.end = min(s.pos, limit)
-	if n := len(s.open); n > 0 {
+	if n := len(s.open); n > 0 { // also where it stopped for depth
 		s.balanced, s.overrun = false, false
 		s.tear(s.open[n-1])
 	}
@@ -75,7 +75,7 @@ func (s *surveyor) tear(o opening) {
 }
 
 func (s *surveyor) run() {
-	for s.pos < s.limit {
+	for s.pos < s.limit && (s.all || !s.deep) {
 		top := byte(0)
 		if n := len(s.open); n > 0 {
 			top = s.open[n-1].kind
@@ -152,7 +152,14 @@ func (s *surveyor) inCode(top byte) bool {
 			s.pos++
 			return s.all
 		}
-	case ',', '=', ':':
+	case '=':
+		if strings.HasPrefix(rest, "==") {
+			s.op(2)
+			s.pos += 2
+			return true
+		}
+		s.ops[len(s.ops)-1] = 0
+	case ',':
 		s.ops[len(s.ops)-1] = 0
 	case '<':
 		if marker, _, n := heredocOpen(rest); n > 0 {
@@ -160,8 +167,10 @@ func (s *surveyor) inCode(top byte) bool {
 			s.pos += n
 			return true
 		}
-		s.op(1)
-	case '.', '+', '-', '*', '%', '!', '>', '&', '|', '?':
+		s.compare(rest)
+	case '>', '!':
+		s.compare(rest)
+	case '.', '+', '-', '*', '%', '&', '|', '?':
 		s.op(1)
 	default:
 		if class[c]&namePart != 0 {
@@ -171,6 +180,14 @@ func (s *surveyor) inCode(top byte) bool {
 	}
 	s.pos++
 	return true
+}
+
+// compare counts an operator that a = may belong to, and passes the =.
+func (s *surveyor) compare(rest string) {
+	s.op(1)
+	if len(rest) > 1 && rest[1] == '=' {
+		s.pos++
+	}
 }
 
 func partner(c byte) byte {

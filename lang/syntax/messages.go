@@ -12,6 +12,8 @@ import (
 // summaryUnreadable marks a piece that hclsyntax failed on.
 const summaryUnreadable = "Unreadable"
 
+const summaryItem = "Argument or block definition required"
+
 const summaryEncoding = "Invalid character encoding"
 
 // What is found without hclsyntax too.
@@ -26,7 +28,7 @@ const (
 // is the diagnostic's and whose detail is part of its detail holds.
 var translations = []struct{ summary, detail, rule, message string }{
 	{"Attribute redefined", "", ruleRepeated, messageRepeated},
-	{"Argument or block definition required", "", ruleSyntax, "Neither an attribute nor a block begins here."},
+	{summaryItem, "", ruleSyntax, "Neither an attribute nor a block begins here."},
 	{"Argument definition required", "", ruleOneLine, "A block stands on the same line as the block around it."},
 	{"Invalid argument name", "", ruleSyntax, "The name of an attribute stands in quotes."},
 	{"Invalid single-argument block definition", "same line", ruleOneLine, "An attribute stands on the line of the `{` and the block goes on below it."},
@@ -136,7 +138,7 @@ func (b *builder) translate(d *hcl.Diagnostic, start, end int) diag.Finding {
 	}
 	// hclsyntax counts the newline into some tokens; nobody can see it there.
 	to = from + len(strings.TrimRight(b.src[from:to], "\r\n"))
-	if text := b.src[from:to]; text == "}" || text == "]" || text == ")" {
+	if text := b.src[from:to]; d.Summary == summaryItem && (text == "}" || text == "]" || text == ")") {
 		return finding(ruleStray, b.span(from, to), messageStray)
 	}
 	for _, t := range translations {

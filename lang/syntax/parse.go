@@ -11,16 +11,20 @@ import (
 // they were found wrong.
 const maxFaults = 100
 
+// maxUnbalanced bounds how often strict reading starts again behind a bracket
+// without a partner, each time looking at all that follows.
+const maxUnbalanced = 10
+
 // Parse reads a file. It never fails: see Tree.
 func Parse(f *source.File) *Tree {
 	p := newParser(f)
 	p.body(false)
 	p.dropRepeats(0)
-	if p.unbalanced || p.swallowed {
+	if p.faults > 0 || p.swallowed {
 		l := newParser(f)
 		l.layoutBody(false)
 		l.dropRepeats(0)
-		if p.hopeless || len(l.findings) <= len(p.findings) {
+		if p.worseThan(l) {
 			p = l
 		}
 	}
@@ -33,6 +37,13 @@ func Parse(f *source.File) *Tree {
 	t.Blocks = p.blockLists.copy(p.openBlocks)
 	t.Findings.Sort()
 	return t
+}
+
+// worseThan compares strict reading with reading by layout. One fault that is
+// explained as several was misunderstood.
+func (p *parser) worseThan(layout *parser) bool {
+	less := len(layout.findings) - len(p.findings)
+	return p.hopeless || less < 0 || less == 0 && (p.unbalanced > 0 || p.swallowed)
 }
 
 func newParser(f *source.File) *parser {
@@ -58,13 +69,17 @@ func (p *parser) refused(nested bool) bool {
 		if nested {
 			return false
 		}
-		p.unbalanced, p.lost = true, false
+		p.lost = false
+		if p.unbalanced++; p.unbalanced > maxUnbalanced {
+			p.hopeless = true
+			return true
+		}
 		s = surveyItem(p.src, start, p.nextHeader(start), true)
 	}
 	p.piece(start, s)
 	p.pos = s.end
 	if p.faults > maxFaults {
-		p.unbalanced, p.hopeless = true, true
+		p.hopeless = true
 	}
 	return true
 }

@@ -14,7 +14,7 @@ type parser struct {
 	depth int
 	chain int // operators and steps in the expression so far
 
-	unbalanced bool // a bracket has no partner, in strict reading
+	unbalanced int  // brackets without a partner, in strict reading
 	lost       bool // the same, on the way out to the block that can tell
 	hopeless   bool // strict reading gave up
 	damaged    bool

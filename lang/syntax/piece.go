@@ -64,7 +64,9 @@ func (p *parser) salvage(start int, s survey) bool {
 	p.reset(m)
 	blocks := len(p.openBlocks)
 	header := surveyItem(p.src, start, first, true)
-	header.torn = nil // its own {
+	if header.torn != nil && header.torn.rule == ruleBracket {
+		header.torn = nil // its own {
+	}
 	p.hclItems(start, header)
 	if len(p.openBlocks) != blocks+1 || len(p.openAttrs) != m.attrs || len(p.findings) == m.findings ||
 		p.findings[m.findings].Rule == ruleUnclosed {
