@@ -1,0 +1,3 @@
+This is not a manual.
+It is a letter, and it ends here
+}{][ """ <<-

@@ -1,0 +1,20 @@
+part "runner" {
+  name = "Runner"
+}
+
+procedure "end" {
+  title = "Close the thrust end"
+
+  calculate "gap" {
+    is = measure.a-measure.b
+  }
+
+  inspect "last" {
+    title = "Look at it"
+    on    = [part.runner]
+  }
+}
+
+limit "float" {
+  range = "0.08..0.14 mm"
+}

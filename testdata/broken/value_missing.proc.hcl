@@ -1,0 +1,23 @@
+part "runner" {
+  name = "Runner"
+}
+
+procedure "end" {
+  title = "Close the thrust end"
+
+  fit "runner" {
+    title =
+    part  = part.
+    takes = "5 min",
+    people 2
+  }
+
+  inspect "last" {
+    title = "Look at it"
+    on    = [part.runner]
+  }
+}
+
+limit "float" {
+  range = "0.08..0.14 mm"
+}
