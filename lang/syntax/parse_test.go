@@ -87,34 +87,40 @@ func agrees(t require.TestingT, text string) {
 	require.NotEmpty(t, got.Findings, "hclsyntax refuses this: %q", text)
 }
 
+// values are expressions, sound and not, that the two parsers must agree on.
+var values = []string{
+	`1`, `07`, `1.50`, `-1`, `- 1`, `!a`, `a-b`, `a - b`, `a.b-c.d`, `a . b`, `a .b`, `a[0]`, `a [0]`, `a["x"]`, `a["x${y}"]`,
+	`a[b].c[d]`, `f(x).y`, `f (x)`, `f()`, `f(a,)`, `(a)[0]`, `(a)`, `[]`, `[a]`, `[a,]`, `{}`, `{a=1}`, `{ a.b = 1, "c" : 2 }`,
+	`a ? b : c ? d : e`, `a < b < c`, `a == b != c`, `(a < b) == c`, `a + b * c - d / e % f`, `a || b && c == d`,
+	`"a"`, `""`, `"${a}"`, `"x${a}y${b}"`, `"${a}${b}"`, `"$"`, `"%"`, `"50%"`, `"$5"`, `"$$"`, `"%%"`, `"$${a}"`, `"%%{a}"`, `"$$${a}"`,
+	`"a\tb"`, `"a\"b"`, `"\\"`, `"\u00e9"`, `"\U0001F600"`, `"e\u0301"`, "\"e\u0301\"", "\"e\u0301 ${a} e\u0301\"", `"$\""`, `"%\n"`, `"$é"`, `"\q"`, `"\u12"`, `"\ud800"`,
+	`"${ a }"`, `"${~ a ~}"`, `" ${~ a ~} "`, `"%{ if a }b%{ endif }"`, "\"${\na\n}\"", `"${{a=1}}"`, `"${"}"}"`, `"a${/* c */ a # d`,
+	`a.*.b`, `a[*].b`, `a.0`, `a.0.b`, `u::f(x)`, `f(a...)`, `[for a in b : a]`, `{for a in b : a => a}`, `for`, `[for]`, `[fork]`, `{ for = 1 }`,
+	`true`, `false`, `null`, `true.x`, `1.a`, `"a".b`, `[1][0]`, `{a=1}.a`, `1e5`, `1.5.2`, `2..5`, `.5`, `0x10`, `5 mm`, `1_000`, `a...`,
+	"(a\n+ b)", "[a\n,b]", "f(a\n,b\n)", "{\n\n# c\na = 1 // d\n}", "{a = 1,\n b = 2,\n}", "a\n+ b", "/* x\ny */ 1", "1 /* x */", "1 # x", "1 // x", "a /b", "a // b", "[ # x\n a ]",
+	"<<EOT\n  a\nEOT", "<<-EOT\n  a\n b\n\n   \n    c\n  EOT", "<<-EOT\n  ${a} b\n  EOT", "<<-EOT\n${a}\n  EOT  ", "<<-EOT\n  $5 %\n  $${x}\n EOT", "<<-EOT\nEOT", "<<-EOT\n\n\nEOT",
+	"<<-EOT\n\tx\n  y\nEOT", "<<-EOT\n \u00a0x\n  y\nEOT", "<<-EOT \n a\nEOT", "<<-EOT\n  a ${\n b } c\n  d\n  EOT", "[<<-A\n x\n A\n, <<-B\n  y\n  B\n]", "<<-EOT\n  e\u0301\n  EOT", "<<-EOT\n \r x\n EOT",
+	"<<-EOT\n  ${a}${b}\n  c\n EOT", "<<-EOT\n  %{ if a }\n%{ endif }\n EOT", "<<-EOT\n  ${~ a ~}\n   c\n EOT", "<<-EOT\n a $\n b %\n %EOT\n EOT", "<<-EOT\n  a", "<<-É\n  a\n É",
+	`a = b`, `a => b`, `a == = b`, `a <<b`, `a &b`, `a ** b`, `a ? b`, `a ? b :: c`, `(a`, `[a`, `{a`, `f(a`, `"a`, `a.`, `a[`, `a b`, `'a'`, `“a”`, "a\tb", "\va", "é", "a.é", "aé", "-é",
+}
+
+// files are the same for whole files.
+var files = []string{
+	"", "\n", "a", "a =", "a {", "a {}", "a b {}", "a \"b\" c {}", "a \"b\" \"c\" {\n}", "a \"${b}\" {\n}", "a \"e\u0301\" {\n}", "a \"b\\\"c\" {\n}", "a\n{\n}", "a {\n} b {\n}", "a { b = 1 \n}", "a { b = 1, c = 2 }",
+	"a { b {} }", "a {\n b {}\n b {\n}\n}", "a = 1\na = 2\n", "b {\n a = 1\n a = 2\n}\n", "a = 1 b = 2\n", "a = 1, b = 2\n", "}", "a {\n}\n}\n", "a {\n", "# c", "/* c", "/*/ c */", "a /* c */ \"b\" {\n}", "a { # c\n}\n", "a { /* c */ b = 1 }\n", "a {\n} # c\n", "\"a\" = 1", "a \"b\" {", "\r", "a = 1\r", "\x00", "a = \"\x00\"\n", "a = \"\xff\"\n", "# \xff\n", "\xef\xbb\xbf", "a-b = 1\n", "a-b \"c\" {\n}\n", "a \"%\" {\n}", "a \"$${b}\" {}\n",
+}
+
 func TestAgreesWithHCLSyntax(t *testing.T) {
 	agrees(t, sound)
 	agrees(t, strings.ReplaceAll(sound, "\n", "\r\n"))
 	agrees(t, source.BOM+sound)
-	for _, x := range []string{
-		`1`, `07`, `1.50`, `-1`, `- 1`, `!a`, `a-b`, `a - b`, `a.b-c.d`, `a . b`, `a .b`, `a[0]`, `a [0]`, `a["x"]`, `a["x${y}"]`,
-		`a[b].c[d]`, `f(x).y`, `f (x)`, `f()`, `f(a,)`, `(a)[0]`, `(a)`, `[]`, `[a]`, `[a,]`, `{}`, `{a=1}`, `{ a.b = 1, "c" : 2 }`,
-		`a ? b : c ? d : e`, `a < b < c`, `a == b != c`, `(a < b) == c`, `a + b * c - d / e % f`, `a || b && c == d`,
-		`"a"`, `""`, `"${a}"`, `"x${a}y${b}"`, `"${a}${b}"`, `"$"`, `"%"`, `"50%"`, `"$5"`, `"$$"`, `"%%"`, `"$${a}"`, `"%%{a}"`, `"$$${a}"`,
-		`"a\tb"`, `"a\"b"`, `"\\"`, `"\u00e9"`, `"\U0001F600"`, `"e\u0301"`, "\"e\u0301\"", "\"e\u0301 ${a} e\u0301\"", `"$\""`, `"%\n"`, `"$é"`, `"\q"`, `"\u12"`, `"\ud800"`,
-		`"${ a }"`, `"${~ a ~}"`, `" ${~ a ~} "`, `"%{ if a }b%{ endif }"`, "\"${\na\n}\"", `"${{a=1}}"`, `"${"}"}"`, `"a${/* c */ a # d`,
-		`a.*.b`, `a[*].b`, `a.0`, `a.0.b`, `u::f(x)`, `f(a...)`, `[for a in b : a]`, `{for a in b : a => a}`, `for`, `[for]`, `[fork]`, `{ for = 1 }`,
-		`true`, `false`, `null`, `true.x`, `1.a`, `"a".b`, `[1][0]`, `{a=1}.a`, `1e5`, `1.5.2`, `2..5`, `.5`, `0x10`, `5 mm`, `1_000`, `a...`,
-		"(a\n+ b)", "[a\n,b]", "f(a\n,b\n)", "{\n\n# c\na = 1 // d\n}", "{a = 1,\n b = 2,\n}", "a\n+ b", "/* x\ny */ 1", "1 /* x */", "1 # x", "1 // x", "a /b", "a // b", "[ # x\n a ]",
-		"<<EOT\n  a\nEOT", "<<-EOT\n  a\n b\n\n   \n    c\n  EOT", "<<-EOT\n  ${a} b\n  EOT", "<<-EOT\n${a}\n  EOT  ", "<<-EOT\n  $5 %\n  $${x}\n EOT", "<<-EOT\nEOT", "<<-EOT\n\n\nEOT",
-		"<<-EOT\n\tx\n  y\nEOT", "<<-EOT\n \u00a0x\n  y\nEOT", "<<-EOT \n a\nEOT", "<<-EOT\n  a ${\n b } c\n  d\n  EOT", "[<<-A\n x\n A\n, <<-B\n  y\n  B\n]", "<<-EOT\n  e\u0301\n  EOT", "<<-EOT\n \r x\n EOT",
-		"<<-EOT\n  ${a}${b}\n  c\n EOT", "<<-EOT\n  %{ if a }\n%{ endif }\n EOT", "<<-EOT\n  ${~ a ~}\n   c\n EOT", "<<-EOT\n a $\n b %\n %EOT\n EOT", "<<-EOT\n  a", "<<-É\n  a\n É",
-		`a = b`, `a => b`, `a == = b`, `a <<b`, `a &b`, `a ** b`, `a ? b`, `a ? b :: c`, `(a`, `[a`, `{a`, `f(a`, `"a`, `a.`, `a[`, `a b`, `'a'`, `“a”`, "a\tb", "\va", "é", "a.é", "aé", "-é",
-	} {
+	for _, x := range values {
 		for _, form := range []string{"a = %s\n", "a = %s", "b \"x\" {\n  a = %s\n  c = 1\n}\n", "b {a = %s}\n", "b {\n  a = {\n    k = %s\n  }\n}\n", "a = \"x ${%s} y\"\n", "a = [%s, 1]\n"} {
 			agrees(t, fmt.Sprintf(form, x))
 			agrees(t, strings.ReplaceAll(fmt.Sprintf(form, x), "\n", "\r\n"))
 		}
 	}
-	for _, x := range []string{
-		"", "\n", "a", "a =", "a {", "a {}", "a b {}", "a \"b\" c {}", "a \"b\" \"c\" {\n}", "a \"${b}\" {\n}", "a \"e\u0301\" {\n}", "a \"b\\\"c\" {\n}", "a\n{\n}", "a {\n} b {\n}", "a { b = 1 \n}", "a { b = 1, c = 2 }",
-		"a { b {} }", "a {\n b {}\n b {\n}\n}", "a = 1\na = 2\n", "b {\n a = 1\n a = 2\n}\n", "a = 1 b = 2\n", "a = 1, b = 2\n", "}", "a {\n}\n}\n", "a {\n", "# c", "/* c", "/*/ c */", "a /* c */ \"b\" {\n}", "a { # c\n}\n", "a { /* c */ b = 1 }\n", "a {\n} # c\n", "\"a\" = 1", "a \"b\" {", "\r", "a = 1\r", "\x00", "a = \"\x00\"\n", "a = \"\xff\"\n", "# \xff\n", "\xef\xbb\xbf", "a-b = 1\n", "a-b \"c\" {\n}\n", "a \"%\" {\n}", "a \"$${b}\" {}\n",
-	} {
+	for _, x := range files {
 		agrees(t, x)
 	}
 }
@@ -202,15 +208,18 @@ func checkSpans(t require.TestingT, tree *Tree) {
 }
 
 func FuzzParse(f *testing.F) {
-	f.Add(sound)
-	for _, text := range corpus(f) {
-		f.Add(text)
+	for _, x := range values {
+		f.Add("a \"b\" {\n  c = " + x + "\n}\n")
+	}
+	for _, text := range append(corpus(f), files...) {
+		if len(text) < 1<<10 { // short seeds make fast rounds
+			f.Add(text)
+		}
 	}
 	f.Fuzz(func(t *testing.T, text string) {
-		if len(text) > 1<<14 {
-			return
+		if len(text) < 1<<13 {
+			checkSpans(t, Parse(file(text)))
+			agrees(t, text)
 		}
-		checkSpans(t, Parse(file(text)))
-		agrees(t, text)
 	})
 }
