@@ -62,12 +62,13 @@ func traces(m *model.Manual) []*bench.Trace {
 func run(m *model.Manual, traces []*bench.Trace) diag.List {
 	all := rules.All()
 	results := make([]diag.List, len(all))
+	index, breaches := rule.NewIndex(m), bench.Gather(traces)
 	each(len(all), func(i int) {
 		rl := all[i]
 		if rl.Run == nil || m.Incomplete && !rl.Broken {
 			return
 		}
-		rl.Run(&rule.Pass{Manual: m, Rule: rl, Traces: traces, Out: &results[i]})
+		rl.Run(&rule.Pass{Manual: m, Index: index, Rule: rl, Traces: traces, Gathered: breaches, Out: &results[i]})
 	})
 	var out diag.List
 	for _, r := range results {

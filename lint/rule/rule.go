@@ -35,9 +35,11 @@ type Rule struct {
 // Pass is one run of one rule over one manual.
 type Pass struct {
 	*model.Manual
-	Rule   *Rule
-	Traces []*bench.Trace // one for each choice of options tried; never empty
-	Out    *diag.List
+	*Index
+	Rule     *Rule
+	Traces   []*bench.Trace // one for each choice of options tried; never empty
+	Gathered []bench.Breach // of all traces, each once
+	Out      *diag.List
 }
 
 // Report adds a finding at a place.

@@ -1,0 +1,128 @@
+package rule
+
+import (
+	"slices"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"fettle/bench"
+	"fettle/lang/diag"
+	"fettle/lang/model"
+	"fettle/lang/source"
+)
+
+// Breaches are what went wrong on the bench in the given ways, over all choices
+// of options that were tried, each once.
+func (p *Pass) Breaches(what ...bench.What) []bench.Breach {
+	var found []bench.Breach
+	for _, b := range p.Gathered {
+		if slices.Contains(what, b.What) {
+			found = append(found, b)
+		}
+	}
+	return found
+}
+
+// Breach adds a finding about b: where b points, with the places and choices
+// added to the message, and what takes part in it as related places.
+func (p *Pass) Breach(b bench.Breach, message string, more ...func(*diag.Finding)) {
+	node := b.Node
+	if node == nil && b.Step != nil {
+		node = b.Step.Node
+	}
+	if node == nil {
+		return
+	}
+	at := node.Name
+	if b.Attr != "" {
+		at = node.At(b.Attr)
+	}
+	var causes []func(*diag.Finding)
+	seen := []source.Span{at}
+	for _, c := range b.Causes {
+		if c.Node == nil {
+			continue
+		}
+		span := c.Node.Name
+		if c.Attr != "" {
+			span = c.Node.At(c.Attr)
+		}
+		if c.Words == "" || slices.Contains(seen, span) {
+			continue
+		}
+		seen = append(seen, span)
+		causes = append(causes, Related(span, sentence(c.Words)))
+	}
+	p.Report(at, strings.TrimSuffix(message, ".")+circumstances(b)+".", append(causes, more...)...)
+}
+
+// circumstances are the places and choices under which a breach happens: " (left
+// and right; with Ignition coil)".
+func circumstances(b bench.Breach) string {
+	var parts []string
+	places := b.Places
+	if len(places) == 0 && b.Place != "" {
+		places = []string{b.Place}
+	}
+	if len(places) > 0 && places[0] != "" {
+		parts = append(parts, Join(places, "and"))
+	}
+	if len(b.Under) > 0 {
+		var picks []string
+		for _, pick := range b.Under[0] {
+			picks = append(picks, pick.Option.Title()+" "+pick.Value)
+		}
+		if len(picks) > 0 {
+			parts = append(parts, "with "+Join(picks, "and"))
+		}
+	}
+	if len(parts) == 0 {
+		return ""
+	}
+	return " (" + strings.Join(parts, "; ") + ")"
+}
+
+// Called is what people call a node, in quotes.
+func Called(n *model.Node) string {
+	if n == nil {
+		return "nothing"
+	}
+	return "“" + n.Title() + "”"
+}
+
+// CalledObject is what people call a thing on the bench: “Cover”, or the flange
+// of “Cover”.
+func CalledObject(o bench.Object) string {
+	if o.Sub == "" {
+		return Called(o.Node)
+	}
+	return "the " + o.Sub + " “" + strings.ReplaceAll(o.Name, "_", " ") + "” of " + Called(o.Node)
+}
+
+// CalledAll lists things, "“Cover” and “Gasket”".
+func CalledAll(objects []bench.Object) string {
+	var all []string
+	for _, o := range objects {
+		all = append(all, CalledObject(o))
+	}
+	return Join(all, "and")
+}
+
+// Join lists words with commas, and with the given word before the last.
+func Join(words []string, last string) string {
+	switch n := len(words); n {
+	case 0:
+		return ""
+	case 1:
+		return words[0]
+	default:
+		return strings.Join(words[:n-1], ", ") + " " + last + " " + words[n-1]
+	}
+}
+
+// sentence gives words a capital and a full stop.
+func sentence(s string) string {
+	r, n := utf8.DecodeRuneInString(s)
+	return string(unicode.ToUpper(r)) + strings.TrimSuffix(s[n:], ".") + "."
+}
