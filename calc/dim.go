@@ -91,6 +91,7 @@ var dimNames = []struct {
 	{RotationalSpeed, "a speed of rotation"}, {FlowRate, "a flow"}, {Density, "a density"},
 	{Expansion, "an expansion coefficient"}, {Drops, "a number of drops"},
 	{Strokes, "a number of strokes"}, {Teeth, "a number of teeth"}, {Counted, "a number of pieces"},
+	{Drops.Div(Time), "a rate of drops"}, {Strokes.Div(Time), "a rate of strokes"}, {Counted.Div(Time), "a rate of pieces"},
 }
 
 // Mul is the dimension of a product. Its kind is lost unless one side is plain.

@@ -287,7 +287,8 @@ func notNumber(verb string, t Type, at Span) *Problem {
 	case LimitsShape:
 		p.Remedy = "Say which part of the limits is meant: .low, .high, .target or .width."
 	case ListShape:
-		p.Remedy = "Take one value from the list, or its mean, min or max."
+		p.Message = sentence(fmt.Sprintf("these are the values at several places, and cannot be %s as one.", verb))
+		p.Remedy = "Say which place is meant in brackets, or take the mean, min or max of all."
 	case WordShape:
 		p.Remedy = "A word can only be compared, with == or !=."
 	}
