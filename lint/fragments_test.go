@@ -61,6 +61,9 @@ func TestRulesAreDescribed(t *testing.T) {
 
 func fileOf(r *rule.Rule) string { return strings.ReplaceAll(r.Name, "-", "_") + ".go" }
 
+// What calc says of the values of one build is never said of a manual.
+var ofOneBuild = map[string]bool{"values/not-known-yet": true, "values/out-of-reach": true}
+
 var namesRule = regexp.MustCompile(`"((?:form|units|values|fit|kit|order)/[a-z-]+)"`)
 
 // What is found while a manual is read is described, too.
@@ -72,7 +75,7 @@ func TestRulesOfTheReaderAreDescribed(t *testing.T) {
 			}
 			text, err := os.ReadFile(path)
 			for _, m := range namesRule.FindAllStringSubmatch(string(text), -1) {
-				if rules.Find(m[1]) == nil {
+				if rules.Find(m[1]) == nil && !ofOneBuild[m[1]] {
 					t.Errorf("%s reports %s, which no file of lint/rules describes", path, m[1])
 				}
 			}

@@ -135,11 +135,11 @@ func (b *binder) procedures() diag.List {
 	}
 	close(next)
 	wg.Wait()
-	b.source = nil
 	d := &decoder{binder: b}
 	for _, n := range b.m.Examples {
 		d.decodeBlock(n)
 	}
+	b.source = nil
 	var all diag.List
 	for _, r := range results {
 		all = append(all, r...)

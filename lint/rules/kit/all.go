@@ -4,4 +4,9 @@ package kit
 import "fettle/lint/rule"
 
 // All lists the rules, sorted by name.
-var All = []*rule.Rule{}
+var All = []*rule.Rule{
+	NumberTwice,
+	ToolAtTwoPlaces,
+	UnknownEntry,
+	UnusedEntry,
+}

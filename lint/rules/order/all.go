@@ -4,4 +4,9 @@ package order
 import "fettle/lint/rule"
 
 // All lists the rules, sorted by name.
-var All = []*rule.Rule{}
+var All = []*rule.Rule{
+	AfterContradicted,
+	ProcedureLeftOut,
+	ProcedureTwice,
+	ProceduresInRing,
+}

@@ -10,6 +10,7 @@ var All = []*rule.Rule{
 	DecimalComma,
 	EnergyForTorque,
 	HyphenForRange,
+	TargetOutsideRange,
 	TemperatureForDifference,
 	TwoSystems,
 	UnknownUnit,

@@ -13,11 +13,7 @@ var EnergyForTorque = &rule.Rule{
 	Why:      "J does work and N·m turns a fastener; they only look alike, and no wrench shows joules.",
 	Remedy:   "Write a torque in N·m and an energy in J.",
 	Source:   "SI Brochure, 9th edition, 2.3.4: the joule is not used for torque.",
-	Bad: `part "cover" {
-  name = "Cover"
-}
-
-fastening "plug" {
+	Bad: `fastening "plug" {
   name         = "Drain plug"
   does         = "plug"
   thread       = "M14x1.5"
@@ -38,11 +34,7 @@ procedure "close" {
   }
 }
 `,
-	Good: `part "cover" {
-  name = "Cover"
-}
-
-fastening "plug" {
+	Good: `fastening "plug" {
   name         = "Drain plug"
   does         = "plug"
   thread       = "M14x1.5"

@@ -4,4 +4,16 @@ package values
 import "fettle/lint/rule"
 
 // All lists the rules, sorted by name.
-var All = []*rule.Rule{}
+var All = []*rule.Rule{
+	CircularCalculation,
+	ExampleFails,
+	MinusInName,
+	NeverUsed,
+	NoExample,
+	NotANumber,
+	PlaceLeftOut,
+	UnknownFunction,
+	UnknownReference,
+	WrongArguments,
+	WrongType,
+}
