@@ -2,7 +2,6 @@ package fn
 
 import (
 	"flag"
-	"fmt"
 	"math/big"
 	"os"
 	"regexp"
@@ -128,15 +127,7 @@ func functionsPage() string {
 	b.WriteString("# Functions\n\nGenerated from package fn: `go test ./calc/fn -update`.\n\n")
 	b.WriteString("Engineering functions are screens. They serve a competent person and replace neither the drawing nor local codes nor licensed practice.\n")
 	for _, f := range All() {
-		fmt.Fprintf(&b, "\n## %s\n\n`%s`\n\n%s\n\n", f.Name, f.Signature(), f.Doc)
-		for _, a := range f.Args {
-			fmt.Fprintf(&b, "- `%s`: %s\n", a.Name, a.Doc)
-		}
-		b.WriteString("\n")
-		for _, e := range f.Examples {
-			fmt.Fprintf(&b, "`%s` gives %s. (%s)\n\n", e.Call, e.Gives, e.Source)
-		}
-		fmt.Fprintf(&b, "Source: %s.\n", f.Source)
+		b.WriteString("\n" + Describe(f))
 	}
 	return b.String()
 }

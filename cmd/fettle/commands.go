@@ -6,9 +6,12 @@ import (
 	"github.com/spf13/cobra"
 )
 
+// version is set when a release is built: -ldflags "-X main.version=1.2.0".
+var version = "unreleased"
+
 const createNew = os.O_WRONLY | os.O_CREATE | os.O_TRUNC
 
 // commands lists them in the order of the help.
 func commands() []*cobra.Command {
-	return []*cobra.Command{formatCommand()}
+	return []*cobra.Command{checkCommand(), calcCommand(), formatCommand(), explainCommand()}
 }

@@ -98,7 +98,9 @@ func TestColumnsAreUTF16(t *testing.T) {
 		Runs []struct {
 			Results []struct {
 				Locations []struct {
-					PhysicalLocation struct{ Region struct{ StartColumn, EndColumn int } }
+					PhysicalLocation struct {
+						Region struct{ StartColumn, EndColumn int }
+					}
 				}
 			}
 		}
