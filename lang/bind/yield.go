@@ -128,16 +128,25 @@ func (d *decoder) silently(s *syntax.String) *calc.Literal {
 	return &lit
 }
 
-// readingDim finds what a step reads: what its one instrument reads, or what it
-// expects or accepts.
+// readingDim finds what a step reads. What its one instrument reads, what it
+// expects and what it accepts each have a voice, and a named limit has two, since
+// a drawing stands behind it; the first of the most agreed on counts.
 func (d *decoder) readingDim(sb *syntax.Block, y *yield) {
-	var can []calc.Dim
-	if a := sb.Attr("tools"); a != nil {
-		can = d.instruments(a.Expr)
+	var dims []calc.Dim
+	var voices []int
+	speak := func(dim calc.Dim, n int) {
+		for i := range dims {
+			if dims[i] == dim {
+				voices[i] += n
+				return
+			}
+		}
+		dims, voices = append(dims, dim), append(voices, n)
 	}
-	if len(can) == 1 {
-		y.dim, y.known = can[0], true
-		return
+	if a := sb.Attr("tools"); a != nil {
+		if can := d.instruments(a.Expr); len(can) == 1 {
+			speak(can[0], 1)
+		}
 	}
 	for _, name := range [...]string{"likely", "accept", "agree_within"} {
 		a := sb.Attr(name)
@@ -146,19 +155,23 @@ func (d *decoder) readingDim(sb *syntax.Block, y *yield) {
 		}
 		switch e := a.Expr.(type) {
 		case *syntax.String:
-			if lit := d.silently(e); lit != nil && lit.Dim() != calc.Plain {
-				y.dim, y.known = lit.Dim(), true
-				return
+			if lit := d.silently(e); lit != nil && lit.Dim() != calc.Plain && (name != "agree_within" || len(dims) == 0) {
+				speak(lit.Dim(), 1)
 			}
 		case *syntax.Traversal:
 			if e.Root == entry.Limit.Name && len(e.Steps) > 0 {
 				if n := d.m.Find("limit." + e.Steps[0].Name); n != nil {
 					if lim, ok := n.Limits("range", ""); ok {
-						y.dim, y.known = lim.Type().Dim, true
-						return
+						speak(lim.Type().Dim, 2)
 					}
 				}
 			}
+		}
+	}
+	most := 0
+	for i, n := range voices {
+		if n > most {
+			y.dim, y.known, most = dims[i], true, n
 		}
 	}
 }
