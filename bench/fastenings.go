@@ -1,0 +1,360 @@
+package bench
+
+import (
+	"fettle/lang/kind"
+)
+
+// startJoint starts all pieces of a joint by hand.
+func (r *run) startJoint(o *op, e *effect, j id) {
+	r.reach(o, e.attr, target{aFastening, j})
+	def, g := &r.joints[j], r.bolts.at[j]
+	switch {
+	case g.grip == off || g.fresh && len(def.pieces) == 0:
+	case r.sameStep(o, g.byStep):
+		return
+	case g.trial && !o.trial && !r.comesOut(j):
+		b := r.breachAt(TrialNeverUndone, g.begun, e.attr, r.jointObject(j))
+		r.here(b, o, "started for good here, over the trial")
+	case !r.maybe && !g.maybe && !r.fittedAsPart(j):
+		b := r.breach(FittedTwice, o, e.attr, r.jointObject(j))
+		r.cause(b, g.begun, "", "fitted here already")
+	}
+	for _, p := range def.pieces {
+		r.screwIn(o, e.attr, j, p)
+	}
+	n := r.bolts.edit(j)
+	n.grip, n.begun, n.byStep, n.maybe, n.fresh, n.locked, n.settled = started, r.act, o.step, r.maybe, false, false, false
+	n.trial = o.trial || r.onTrial(j) != none
+	if !o.trial {
+		r.carriedOn(o, e.attr, j)
+	}
+}
+
+// fittedAsPart says whether a joint was started by fitting one of its pieces.
+func (r *run) fittedAsPart(j id) bool {
+	g := &r.bolts.at[j]
+	if g.begun < 0 || g.grip != started {
+		return false
+	}
+	for _, e := range r.ops[r.acts[g.begun].slot].effects {
+		if e.verb == kind.Joins {
+			return true
+		}
+	}
+	return false
+}
+
+// screwIn puts a piece of a joint where it goes.
+func (r *run) screwIn(o *op, attr string, j, b id) {
+	def, it, p := &r.bodies[b], &r.items[r.bodies[b].item], &r.pieces.at[b]
+	if p.on > 0 || !r.present[def.item] {
+		return
+	}
+	if it.useOnce && p.spent > 0 && r.left(b) <= 0 && !r.maybe {
+		br := r.breach(SpentUsedAgain, o, attr, r.bodyObject(b), r.jointObject(j))
+		r.cause(br, p.taken, "", "spent here")
+		declared(br, it.node, "use_once", "used once only")
+	}
+	q := r.pieces.edit(b)
+	q.on, q.ever, q.fitted, q.byStep, q.meant = max(1, def.quantity), true, r.act, o.step, false
+	for _, seat := range def.seats {
+		if r.present[r.bodies[seat].item] {
+			r.join(b, seat)
+		}
+	}
+}
+
+// onTrial is a body of the joint's stack that is on for trial, or none.
+func (r *run) onTrial(j id) id {
+	for _, b := range r.joints[j].stack {
+		if p := &r.pieces.at[b]; p.on > 0 && p.trial {
+			return b
+		}
+	}
+	return none
+}
+
+// carriedOn reports a trial fit that work for good rests on and that is never
+// undone; from there on it counts as fitted for good.
+func (r *run) carriedOn(o *op, attr string, j id) {
+	for b := r.onTrial(j); b != none; b = r.onTrial(j) {
+		if r.comesOff(b) || r.branch != nil {
+			return
+		}
+		br := r.breach(TrialAsFinal, o, attr, r.bodyObject(b))
+		r.cause(br, r.pieces.at[b].fitted, "trial", "fitted for trial here")
+		r.pieces.edit(b).trial = false
+		r.bolts.edit(j).trial = false
+	}
+}
+
+// comesOut says whether a joint is taken out before it is started again.
+func (r *run) comesOut(j id) bool {
+	e, ok := next(r.grips[j], r.act, func(v kind.Verb) bool { return v == kind.Opens || v == kind.Starts })
+	return ok && e.verb == kind.Opens
+}
+
+// tightenJoint tightens a joint.
+func (r *run) tightenJoint(o *op, e *effect, j id) {
+	r.reach(o, e.attr, target{aFastening, j})
+	g := r.bolts.at[j]
+	if !r.sameStep(o, g.byStep) {
+		r.checkFound(o, e.attr, j)
+	}
+	g = r.bolts.at[j]
+	if !g.trial {
+		r.carriedOn(o, e.attr, j)
+		r.checkStack(o, e.attr, j)
+		r.checkLubricant(o, e.attr, j)
+	}
+	n := r.bolts.edit(j)
+	n.locked = n.locked && o.from == "tight" || n.glued && n.grip != tight
+	if n.locked && n.grip != tight {
+		n.lockedAt = r.act
+	}
+	n.grip, n.tightAt, n.byStep, n.maybe, n.fresh = tight, r.act, o.step, r.maybe, false
+	if n.need >= 0 && !n.settled {
+		b := r.breachAt(RunLoose, n.need, "", r.jointObject(j))
+		r.here(b, o, "tightened only here")
+		r.bolts.edit(j).need = -1
+	}
+	r.clampSeals(o, j)
+	r.disturbSettings(j)
+}
+
+// checkFound asks that the joint is as the step says it finds it.
+func (r *run) checkFound(o *op, attr string, j id) {
+	g, def := r.bolts.at[j], &r.joints[j]
+	tolerant := r.maybe || g.maybe
+	switch {
+	case g.grip == off:
+		if tolerant {
+			break
+		}
+		b := r.breach(NotStarted, o, attr, r.jointObject(j))
+		if e, ok := next(r.grips[j], r.act, is(kind.Starts)); ok && r.branch == nil {
+			r.cause(b, e.act, "", "started only here")
+		}
+		for _, p := range def.pieces {
+			r.screwIn(o, attr, j, p)
+		}
+		n := r.bolts.edit(j)
+		n.begun, n.grip = r.act, started
+	case g.grip == tight && o.from == "tight":
+	case g.grip == tight && g.fresh && o.from != "loosened":
+	case o.from == "tight" && !tolerant:
+		b := r.breach(NotAsFound, o, "from", r.jointObject(j))
+		r.cause(b, max(g.begun, g.looseAt), "", map[grip]string{started: "only started by hand here", loose: "loosened here"}[g.grip])
+	case o.from == "loosened" && g.grip != loose && !tolerant:
+		b := r.breach(NotAsFound, o, "from", r.jointObject(j))
+		r.cause(b, max(g.tightAt, g.begun), "", map[grip]string{started: "only started by hand here", tight: "tightened here, and not loosened since"}[g.grip])
+	case g.grip == tight && o.from == "" && !tolerant:
+		b := r.breach(TightenedTwice, o, attr, r.jointObject(j))
+		r.cause(b, g.tightAt, "", "tightened here already")
+	}
+}
+
+// checkStack asks that all a joint clamps is on.
+func (r *run) checkStack(o *op, attr string, j id) {
+	def := &r.joints[j]
+	if len(def.stack) == 0 {
+		return
+	}
+	bottom := def.stack[len(def.stack)-1]
+	var missing []id
+	var late []int32
+	for _, b := range def.stack {
+		if !r.present[r.bodies[b].item] || r.together(b, bottom) || r.bodies[b].base || has(o.without, b) || r.pieces.at[b].maybe {
+			continue
+		}
+		// What is never fitted, or only taken off, is said at the end.
+		if e, ok := next(r.moves[r.root(b)], r.act, puts); ok && r.branch == nil {
+			missing, late = append(missing, b), append(late, e.act)
+		}
+		r.assume(b)
+		r.join(b, bottom)
+	}
+	if len(missing) == 0 || r.maybe {
+		return
+	}
+	br := r.breach(StackNotOn, o, attr, append([]Object{r.jointObject(j)}, r.bodyObjects(missing)...)...)
+	for _, act := range late {
+		r.cause(br, act, "", "fitted only here")
+	}
+	declared(br, def.node, "stack", "clamps it")
+}
+
+// checkLubricant asks that the thread is wet with what the torque rests on.
+func (r *run) checkLubricant(o *op, attr string, j id) {
+	def, g := &r.joints[j], &r.bolts.at[j]
+	if g.grip == tight || r.maybe || o.from == "tight" || o.from == "loosened" {
+		return
+	}
+	wrong := def.wet != nil && !g.oiled || def.dry && g.wet != nil && g.wet != def.glue
+	if !wrong || r.branch != nil && g.fresh {
+		return
+	}
+	b := r.breach(WrongLubricant, o, attr, r.jointObject(j), Object{Node: g.wet}, Object{Node: def.wet})
+	r.cause(b, g.wetAt, "supplies", "coated here")
+	declared(b, def.node, "lubricant", "the torque rests on this")
+}
+
+// slackenJoint loosens a joint and leaves it on.
+func (r *run) slackenJoint(o *op, e *effect, j id) {
+	r.reach(o, e.attr, target{aFastening, j})
+	g := r.bolts.at[j]
+	if r.sameStep(o, g.byStep) && g.grip != tight {
+		return
+	}
+	if g.grip != tight && !r.maybe && !g.maybe {
+		r.notTight(o, e.attr, j)
+	}
+	r.opensLiquid(o, e.attr, target{aFastening, j})
+	r.disturb(r.joints[j].checked)
+	r.unlock(o, j)
+	n := r.bolts.edit(j)
+	n.grip, n.looseAt, n.byStep, n.maybe, n.fresh, n.glued = loose, r.act, o.step, r.maybe, false, false
+}
+
+// notTight reports a joint that should be tight by now: never tightened, where
+// no later step does so, else nothing to loosen.
+func (r *run) notTight(o *op, attr string, j id) {
+	g := r.bolts.at[j]
+	if e, ok := next(r.grips[j], -1, is(kind.Tightens)); g.grip == started && (!ok || e.act > r.act) && r.branch == nil && !g.settled {
+		b := r.breachAt(NeverTightened, g.begun, "", r.jointObject(j))
+		r.here(b, o, "taken as tight here")
+		return
+	}
+	if g.settled {
+		return
+	}
+	b := r.breach(NothingToLoosen, o, attr, r.jointObject(j))
+	switch g.grip {
+	case loose:
+		r.cause(b, g.looseAt, "", "loosened here already")
+	case started:
+		r.cause(b, g.begun, "", "only started by hand here")
+	default:
+		r.cause(b, g.looseAt, "", "taken out here already")
+	}
+}
+
+// openJoint takes a joint out.
+func (r *run) openJoint(o *op, e *effect, j id) {
+	r.reach(o, e.attr, target{aFastening, j})
+	g := r.bolts.at[j]
+	if g.grip == off {
+		if !r.sameStep(o, g.byStep) && !r.maybe && !g.maybe {
+			b := r.breach(NothingToLoosen, o, e.attr, r.jointObject(j))
+			r.cause(b, g.looseAt, "", "taken out here already")
+		}
+		return
+	}
+	r.opensLiquid(o, e.attr, target{aFastening, j})
+	r.disturb(r.joints[j].checked)
+	r.undoJoint(o, j)
+}
+
+// undoJoint takes a joint out without asking anything.
+func (r *run) undoJoint(o *op, j id) {
+	r.unlock(o, j)
+	for _, b := range r.joints[j].pieces {
+		if r.pieces.at[b].on == 0 {
+			continue
+		}
+		it := &r.items[r.bodies[b].item]
+		with, _ := r.loaded(&r.state, b)
+		p := r.pieces.edit(b)
+		r.account(p, it, o, p.on)
+		p.on, p.taken, p.byStep = 0, r.act, o.step
+		r.split(with)
+	}
+	r.release(j)
+	g := r.bolts.edit(j)
+	g.byStep, g.maybe, g.forGood = o.step, r.maybe, o.forGood
+}
+
+// release leaves a joint off.
+func (r *run) release(j id) {
+	for _, b := range r.joints[j].pieces {
+		if p := r.pieces.edit(b); p.on > 0 {
+			p.on = 0
+			with, _ := r.loaded(&r.state, b)
+			r.split(with)
+		}
+	}
+	g := r.bolts.edit(j)
+	g.grip, g.looseAt, g.locked, g.trial, g.fresh, g.oiled, g.glued, g.wet = off, r.act, false, false, false, false, false, nil
+}
+
+// unlock opens the lock of a joint; a device that is used once is spent.
+func (r *run) unlock(o *op, j id) {
+	if !r.bolts.at[j].locked {
+		return
+	}
+	r.bolts.edit(j).locked = false
+	for _, b := range r.joints[j].locks {
+		p := &r.pieces.at[b]
+		if p.on == 0 || !r.items[r.bodies[b].item].useOnce {
+			continue
+		}
+		q := r.pieces.edit(b)
+		q.spent += q.on
+		q.on, q.taken, q.byStep = 0, r.act, o.step
+		with, _ := r.loaded(&r.state, b)
+		if len(with) == 1 { // a tab washer under its nut stays in the ring until that is off
+			r.split(with)
+		}
+	}
+}
+
+// lockJoint locks a joint: fits the device, or sets one already on.
+func (r *run) lockJoint(o *op, e *effect, j id) {
+	r.reach(o, e.attr, target{aFastening, j})
+	g, def := r.bolts.at[j], &r.joints[j]
+	if g.grip != tight && !r.maybe && !g.maybe && !g.settled {
+		if ev, ok := next(r.grips[j], r.act, is(kind.Tightens)); ok && r.branch == nil {
+			b := r.breach(LockedLoose, o, e.attr, r.jointObject(j))
+			r.cause(b, ev.act, "", "tightened only here")
+		} else if g.grip == off || r.branch != nil {
+			b := r.breach(LockedLoose, o, e.attr, r.jointObject(j))
+			r.cause(b, g.looseAt, "", "taken out here")
+		} else {
+			r.neverTight(o, j, "locked here")
+		}
+		r.bolts.edit(j).grip = tight
+	}
+	devices := o.byParts
+	if len(devices) == 0 && o.byGlue == nil {
+		devices = def.locks
+	}
+	for _, b := range devices {
+		r.screwIn(o, e.attr, j, b)
+	}
+	n := r.bolts.edit(j)
+	n.locked, n.lockedAt = true, r.act
+	if n.needLock >= 0 {
+		b := r.breachAt(RunUnlocked, n.needLock, "", r.jointObject(j))
+		r.here(b, o, "locked only here")
+		r.bolts.edit(j).needLock = -1
+	}
+}
+
+// neverTight reports a joint that is started or loosened and never tightened.
+func (r *run) neverTight(o *op, j id, words string) {
+	g := r.bolts.at[j]
+	w, act := NeverTightened, g.begun
+	if g.grip == loose {
+		w, act = LeftLoose, g.looseAt
+	}
+	if act < 0 {
+		return
+	}
+	b := r.breachAt(w, act, "", r.jointObject(j))
+	if o != nil {
+		r.here(b, o, words)
+	}
+	r.cause(b, g.need, "", "run here")
+	n := r.bolts.edit(j)
+	n.settled, n.need = true, -1
+}

@@ -1,0 +1,277 @@
+package bench
+
+import (
+	"slices"
+
+	"fettle/lang/entry"
+	"fettle/lang/model"
+)
+
+// finish says what only the end can tell. A manual that could not be read whole
+// may lack the very step that puts things right, so nothing is said of it.
+func (r *run) finish() {
+	r.t.End = r.now
+	slices.Sort(r.t.Assumed)
+	r.t.Assumed = slices.Compact(r.t.Assumed)
+	if r.m.Incomplete {
+		return
+	}
+	lost := map[*model.Node]bool{} // what has a breach of its own already
+	for i := range r.joints {
+		r.finishJoint(id(i), lost)
+	}
+	for i := range r.bodies {
+		r.finishBody(id(i), lost)
+	}
+	for i := range r.beads.at {
+		r.finishSealed(&r.beads.at[i])
+	}
+	for slot := range r.words.at {
+		r.finishWord(id(slot))
+	}
+	r.finishTorques()
+	r.finishGroups(lost)
+}
+
+func (r *run) finishJoint(j id, lost map[*model.Node]bool) {
+	def, g := &r.joints[j], &r.bolts.at[j]
+	switch {
+	case r.absent[j] || g.settled || g.maybe:
+		return
+	case g.grip == started && g.trial, g.grip == tight && g.trial:
+		if b := r.onTrial(j); b == none && g.begun >= 0 {
+			r.breachAt(TrialNeverUndone, g.begun, "", r.jointObject(j))
+		}
+	case g.grip == started, g.grip == loose:
+		r.neverTight(nil, j, "")
+	case g.grip == tight:
+		if !g.locked && (len(def.locks) > 0 || def.glue != nil) && g.tightAt >= 0 {
+			r.lockMissing(j)
+			for _, b := range def.locks {
+				lost[r.items[r.bodies[b].item].node] = true
+			}
+		}
+	case g.looseAt >= 0:
+		if !g.forGood && r.wholeStack(def) && !r.trialOnly(def) {
+			b := r.breachAt(NeverRefitted, g.looseAt, "", r.jointObject(j))
+			r.cause(b, g.tightAt, "", "tightened here before")
+		}
+	case r.wholeStack(def) && r.mine(def.node):
+		b := r.entry(NeverTightened, def.node, "", r.jointObject(j))
+		b.Place = def.place
+		for _, p := range def.pieces {
+			lost[r.items[r.bodies[p].item].node] = true
+		}
+	}
+}
+
+// trialOnly says whether all that a joint clamps is on for trial still.
+func (r *run) trialOnly(def *joint) bool {
+	for _, b := range def.stack {
+		if r.pieces.at[b].trial {
+			return true
+		}
+	}
+	return false
+}
+
+// mine says whether an entry is the manual's own; nobody need use a shared one.
+func (r *run) mine(n *model.Node) bool { return !n.Shared }
+
+func (r *run) lockMissing(j id) {
+	def, g := &r.joints[j], &r.bolts.at[j]
+	device := Object{Node: def.glue, Place: ""}
+	if len(def.locks) > 0 {
+		device = r.bodyObject(def.locks[0])
+	}
+	b := r.breachAt(LockMissing, g.tightAt, "", r.jointObject(j), device)
+	declared(b, def.node, "locked_by", "locked by this")
+	r.cause(b, g.lockedAt, "", "locked here before")
+	r.cause(b, g.looseAt, "", "unlocked here")
+	r.cause(b, g.needLock, "", "run here")
+}
+
+func (r *run) finishBody(i id, lost map[*model.Node]bool) {
+	def, p := &r.bodies[i], &r.pieces.at[i]
+	it := &r.items[def.item]
+	if it.tool {
+		if p.on > 0 && p.fitted >= 0 && !p.maybe {
+			r.breachAt(ToolLeftOn, p.fitted, "", r.bodyObject(i))
+		}
+		return
+	}
+	switch {
+	case !r.present[def.item] || p.maybe:
+	case p.on > 0 && p.trial:
+		r.breachAt(TrialNeverUndone, p.fitted, "", r.bodyObject(i))
+		lost[it.node] = true
+	case p.on > 0 || len(def.fastens) > 0 && p.ever || r.isLock(i) && p.ever:
+	case p.taken >= 0 && p.gone == 0 && !p.wasTrial:
+		b := r.breachAt(NeverRefitted, p.taken, "", r.bodyObject(i))
+		r.cause(b, p.fitted, "", "fitted here before")
+		lost[it.node] = true
+	case p.ever && !p.wasTrial || def.base || p.meant || it.node.Flag("spare") || !it.node.Flag("supplied") || lost[it.node] || !r.mine(it.node):
+	case !it.each && r.usedElsewhere(it, i):
+	default:
+		b := r.entry(NeverFitted, it.node, "", r.bodyObject(i))
+		b.Place = def.place
+		if p.taken >= 0 {
+			r.cause(b, p.fitted, "", "fitted for trial only here")
+		}
+		r.needed(b, i)
+		lost[it.node] = it.each == false
+	}
+}
+
+func (r *run) usedElsewhere(it *item, i id) bool {
+	for _, c := range it.bodies {
+		if c != i && r.pieces.at[c].ever {
+			return true
+		}
+	}
+	return false
+}
+
+// needed points at steps that count on a part which is never fitted.
+func (r *run) needed(b *Breach, i id) {
+	for _, j := range r.bodies[i].clamps {
+		r.cause(b, r.bolts.at[j].tightAt, "", "tightened over it here")
+	}
+	for _, l := range r.bodies[i].load {
+		if len(b.Causes) < 4 {
+			r.cause(b, r.pieces.at[l].fitted, "", "fitted onto it here")
+		}
+	}
+}
+
+func (r *run) finishSealed(d *bead) {
+	s := r.ops[d.slot].seal
+	if d.closed >= 0 || len(s.closedBy) == 0 && len(s.bodies) < 2 || r.acts[d.act].maybe {
+		return
+	}
+	for _, b := range s.bodies { // a part that is never fitted has its own breach
+		if _, ok := next(r.moves[b], -1, puts); !ok && !r.bodies[b].base {
+			return
+		}
+	}
+	b := r.breachAt(NeverClosed, d.act, "closed_by", r.slotObject(d.slot))
+	if len(s.closedBy) > 0 && r.actOf[s.closedBy[0]] < 0 {
+		leftOut(b, r.ops[s.closedBy[0]].step)
+	}
+}
+
+func (r *run) finishWord(slot id) {
+	w := &r.words.at[slot]
+	if w.lid != none && !w.told {
+		r.unheld(slot, nil)
+	}
+	if w.stale >= 0 && !w.maybe {
+		o := &r.ops[slot]
+		b := r.breachAt(SettingDisturbed, w.act, "locks_with", r.slotObject(slot), r.jointObject(o.locksWith[0]))
+		r.cause(b, w.stale, "", "tightened here, and not read again")
+	}
+}
+
+// finishTorques asks that somebody looks again at every critical torque: a hold
+// that checks it, or a later reading or inspection of the fastening that a hold
+// checks.
+func (r *run) finishTorques() {
+	for act := range r.acts {
+		o := &r.ops[r.acts[act].slot]
+		if !o.critical || o.step.Kind.Judges {
+			continue
+		}
+		for i := range o.effects {
+			for _, t := range o.effects[i].at {
+				if t.sort != aFastening || r.absent[t.id] || r.bolts.at[t.id].trial || r.lookedAt(r.acts[act].slot, t.id, int32(act)) {
+					continue
+				}
+				b := r.breachAt(TorqueUnchecked, int32(act), "critical", r.jointObject(t.id))
+				b.Place = o.place
+			}
+		}
+	}
+}
+
+func (r *run) lookedAt(slot, j id, act int32) bool {
+	if r.words.at[slot].held >= 0 {
+		return true
+	}
+	for _, s := range r.joints[j].checked {
+		if w := &r.words.at[s]; w.act > act && w.held >= w.act {
+			return true
+		}
+	}
+	return false
+}
+
+// finishGroups asks that one group stands on the bench. Two things that stand
+// there by themselves must have been joined, unless one is the builder's own.
+func (r *run) finishGroups(lost map[*model.Node]bool) {
+	find := r.groupsNow()
+	size := map[id]int{}
+	for i := range r.bodies {
+		if r.pieces.at[i].on > 0 {
+			size[find(id(i))]++
+		}
+	}
+	var leaders []id
+	main := none
+	for i := range r.bodies {
+		def := &r.bodies[i]
+		it := &r.items[def.item]
+		if !def.base || it.tool || !r.present[def.item] || it.node.Is(entry.Tool) || size[find(id(i))] == 0 {
+			continue
+		}
+		g := find(id(i))
+		dup := false
+		for _, l := range leaders {
+			dup = dup || find(l) == g
+		}
+		if dup {
+			continue
+		}
+		leaders = append(leaders, id(i))
+		if main == none || size[g] > size[find(main)] {
+			main = id(i)
+		}
+	}
+	var apart []id
+	for _, l := range leaders {
+		n := r.items[r.bodies[l].item].node
+		if l != main && n.Flag("supplied") && !lost[n] {
+			apart = append(apart, l)
+		}
+	}
+	if len(apart) == 0 || len(lost) > 0 {
+		return
+	}
+	b := r.entry(NeverJoins, r.items[r.bodies[apart[0]].item].node, "", r.bodyObjects(apart)...)
+	declared(b, r.items[r.bodies[main].item].node, "", "the rest stands on this")
+}
+
+// groupsNow finds what is joined to what from the seats alone, exactly.
+func (r *run) groupsNow() func(id) id {
+	up := make([]id, len(r.bodies))
+	for i := range up {
+		up[i] = id(i)
+	}
+	find := func(i id) id {
+		for up[i] != i {
+			up[i] = up[up[i]]
+			i = up[i]
+		}
+		return i
+	}
+	for i := range r.bodies {
+		if p := &r.pieces.at[i]; p.on == 0 && !p.meant {
+			continue
+		}
+		for _, seat := range r.bodies[i].seats {
+			if r.present[r.bodies[seat].item] {
+				up[find(id(i))] = find(seat)
+			}
+		}
+	}
+	return find
+}

@@ -1,0 +1,228 @@
+package bench
+
+import (
+	"fettle/lang/kind"
+)
+
+// stop is a hold: it checks what was accepted before, and lets the work go on.
+func (r *run) stop(o *op, slot id) {
+	if r.branch != nil {
+		return
+	}
+	if len(o.checks) == 0 && !o.step.Damaged {
+		r.breach(HoldChecksNothing, o, "checks")
+	}
+	for _, slots := range o.checks {
+		r.check(o, slots)
+	}
+	r.checkGuards(o)
+	r.holds.add(guardian{slot: slot, act: r.act, void: -1})
+}
+
+// check looks at one step that a hold names, at every place that is meant.
+func (r *run) check(o *op, slots []id) {
+	absent := true
+	for _, s := range slots {
+		act := r.actOf[s]
+		absent = absent && act < 0
+		w := r.words.edit(s)
+		if act > r.act && w.act < 0 {
+			if r.once(HoldChecksLater, s, none) {
+				b := r.breach(HoldChecksLater, o, "checks", r.slotObject(s))
+				r.cause(b, act, "", "done only here")
+			}
+			w.told = true // held, as the author meant it
+		}
+		w = r.words.edit(s)
+		w.held = r.act
+		if w.lid != none && !w.told {
+			w.told = true
+			r.unheld(s, o)
+		}
+	}
+	if absent && r.ops[slots[0]].step.Branch == nil {
+		b := r.breach(HoldChecksAbsent, o, "checks", r.slotObject(slots[0]))
+		leftOut(b, r.ops[slots[0]].step)
+	}
+}
+
+// checkGuards asks that a hold stands before the step that it guards.
+func (r *run) checkGuards(o *op) {
+	for _, s := range o.before {
+		if act := r.actOf[s]; act >= 0 && act < r.act {
+			b := r.breach(HoldAfterItsStep, o, "before", r.slotObject(s))
+			r.cause(b, act, "", "done here already")
+			return
+		}
+	}
+}
+
+// coverAccepted notes what a part covers that is critical and accepted but not
+// held yet. Whether that is a breach shows when the part comes off or the hold
+// comes.
+func (r *run) coverAccepted(o *op, b id) {
+	if o.trial || r.branch != nil {
+		return
+	}
+	with, _ := r.loaded(&r.state, b)
+	for _, c := range with {
+		for _, t := range r.bodies[c].covers {
+			switch t.sort {
+			case aBody:
+				r.coverGuards(r.bodies[t.id].guards, c, t)
+				for _, j := range r.bodies[t.id].clamps {
+					if def := &r.joints[j]; def.stack[0] == t.id && !has(def.stack, c) {
+						r.coverGuards(def.guards, c, target{aFastening, j})
+					}
+				}
+			case aSurface:
+				r.coverGuards(r.skins[t.id].guards, c, t)
+			case aFastening:
+				r.coverGuards(r.joints[t.id].guards, c, t)
+			}
+		}
+	}
+}
+
+func (r *run) coverGuards(slots []id, lid id, t target) {
+	for _, s := range slots {
+		w := &r.words.at[s]
+		if w.act < 0 || w.held >= w.act || w.lid != none || w.told || w.maybe || r.maybe {
+			continue
+		}
+		if t.sort == aFastening && !hasTarget(r.ops[s].objects(), t) {
+			// What holds the accepted thing: only if it held it then.
+			if g := &r.bolts.at[t.id]; g.grip != tight || g.tightAt > w.act {
+				continue
+			}
+		}
+		w = r.words.edit(s)
+		w.lid, w.lidAt = lid, r.act
+	}
+}
+
+// uncover forgets what bodies covered that come off again.
+func (r *run) uncover(with []id) {
+	if r.branch != nil {
+		return
+	}
+	for _, c := range with {
+		for _, t := range r.bodies[c].covers {
+			var slots []id
+			switch t.sort {
+			case aBody:
+				slots = r.bodies[t.id].guards
+				for _, j := range r.bodies[t.id].clamps {
+					r.forget(r.joints[j].guards, c)
+				}
+			case aSurface:
+				slots = r.skins[t.id].guards
+			case aFastening:
+				slots = r.joints[t.id].guards
+			}
+			r.forget(slots, c)
+		}
+	}
+}
+
+func (r *run) forget(slots []id, lid id) {
+	for _, s := range slots {
+		if r.words.at[s].lid == lid {
+			r.words.edit(s).lid = none
+		}
+	}
+}
+
+// unheld reports something critical that was covered before its hold; hold is
+// the hold that came too late, or nil.
+func (r *run) unheld(slot id, hold *op) {
+	w := &r.words.at[slot]
+	o := &r.ops[slot]
+	var what Object
+	if objects := o.objects(); len(objects) > 0 {
+		what = r.object(objects[0])
+	}
+	b := r.breachAt(CoveredUnheld, w.lidAt, "", r.slotObject(slot), what)
+	r.cause(b, w.act, "", "accepted here")
+	if hold != nil {
+		r.here(b, hold, "held only here")
+	}
+	r.declareCover(b, w.lid, target{})
+}
+
+// disturb notes that something which was accepted has been moved again: holds
+// that rest on it stand no more.
+func (r *run) disturb(slots []id) { r.disturbBut(slots, none) }
+
+func (r *run) disturbBut(slots []id, but id) {
+	for _, s := range slots {
+		if s == but || r.words.at[s].act < 0 || r.words.at[s].disturbed >= 0 {
+			continue
+		}
+		r.words.edit(s).disturbed = r.act
+		held := r.words.at[s].held
+		for i := len(r.holds.at) - 1; i >= 0 && held >= 0 && r.holds.at[i].act >= held; i-- {
+			if h := &r.holds.at[i]; h.act == held && h.void < 0 {
+				r.holds.edit(id(i)).void = r.act
+			}
+		}
+	}
+}
+
+// guarding is the hold that lets a step go on: one that names it, or one of the
+// same procedure since the last run. void is one that would, had it not been
+// disturbed.
+func (r *run) guarding(o *op, slot id) (ok bool, void *guardian) {
+	for i := len(r.holds.at) - 1; i >= 0; i-- {
+		h := &r.holds.at[i]
+		g := &r.ops[h.slot]
+		if !has(g.before, slot) && (g.step.Procedure != o.step.Procedure || h.act < r.since || guardsLater(r, g)) {
+			continue
+		}
+		if h.void < 0 {
+			return true, nil
+		}
+		if void == nil {
+			void = h
+		}
+	}
+	return false, void
+}
+
+// guardsLater says whether a hold is meant for a step that is still to come.
+func guardsLater(r *run, g *op) bool {
+	for _, s := range g.before {
+		if r.actOf[s] > r.act {
+			return true
+		}
+	}
+	return false
+}
+
+// checkIrreversible asks for a hold that stands before what cannot be undone.
+func (r *run) checkIrreversible(o *op, slot id) {
+	ok, void := r.guarding(o, slot)
+	if ok || r.comesLater(o, slot) {
+		return
+	}
+	b := r.breach(IrreversibleUnheld, o, "irreversible")
+	if void != nil {
+		r.cause(b, void.act, "", "held here")
+		r.cause(b, void.void, "", "disturbed here")
+	}
+}
+
+// comesLater says whether a hold that names this step stands after it, which is
+// a breach of its own.
+func (r *run) comesLater(o *op, slot id) bool {
+	for _, pl := range r.acts[r.act+1:] {
+		h := &r.ops[pl.slot]
+		if h.step.Procedure != o.step.Procedure {
+			return false
+		}
+		if h.has(kind.Stops) && has(h.before, slot) {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,160 @@
+package bench
+
+// fill puts liquid into what the step names, through an opening that must be open.
+func (r *run) fill(o *op) {
+	for _, t := range o.through {
+		r.checkOpening(o, t)
+	}
+	for _, t := range o.on {
+		b := r.owner(t)
+		if b == none {
+			continue
+		}
+		p := pond{body: b, act: r.act}
+		if len(o.through) > 0 {
+			p.through = o.through[0]
+		}
+		if i := r.pondIn(b); i != none {
+			*r.ponds.edit(i) = p
+		} else {
+			r.ponds.add(p)
+		}
+	}
+}
+
+// drain lets it out.
+func (r *run) drain(o *op) {
+	for _, t := range o.through {
+		r.checkOpening(o, t)
+	}
+	for _, t := range o.on {
+		if i := r.pondIn(r.owner(t)); i != none {
+			r.ponds.edit(i).out = true
+		}
+	}
+}
+
+func (r *run) pondIn(b id) id {
+	for i := range r.ponds.at {
+		if p := &r.ponds.at[i]; p.body == b && !p.out {
+			return id(i)
+		}
+	}
+	return none
+}
+
+// checkOpening asks that nothing closes an opening: no lid, no tight plug.
+func (r *run) checkOpening(o *op, t target) {
+	if t.sort == aFastening {
+		if g := &r.bolts.at[t.id]; g.grip == tight && !r.maybe && !g.maybe {
+			b := r.breach(FilledClosed, o, "through", r.object(t), r.jointObject(t.id))
+			r.cause(b, g.tightAt, "", "closed here")
+		}
+		return
+	}
+	for l := r.lidOn(t); l != none; l = r.lidOn(t) {
+		p := &r.pieces.at[l]
+		if !p.maybe {
+			b := r.breach(FilledClosed, o, "through", r.object(t), r.bodyObject(l))
+			r.cause(b, p.fitted, "", "closed here")
+			r.declareCover(b, l, t)
+		}
+		r.setAside(l)
+	}
+}
+
+// opensLiquid reports a part or fastening that is undone while liquid stands
+// behind it, unless the liquid is let out there next.
+func (r *run) opensLiquid(o *op, attr string, t target) {
+	if r.maybe {
+		return
+	}
+	for i := range r.ponds.at {
+		p := &r.ponds.at[i]
+		if p.out || t == p.through || !r.holdsBack(t, p) || r.drainsThere(t, p) {
+			continue
+		}
+		b := r.breach(OpenedWet, o, attr, r.object(t), r.bodyObject(p.body))
+		r.cause(b, p.act, "", "filled here, and not drained")
+		r.ponds.edit(id(i)).out = true
+	}
+}
+
+// holdsBack says whether a part or fastening closes an opening of what is
+// filled, other than the one it was filled through.
+func (r *run) holdsBack(t target, p *pond) bool {
+	switch t.sort {
+	case aBody:
+		for _, c := range r.bodies[t.id].covers {
+			if c.sort == aSurface && c != p.through && r.skins[c.id].body == p.body && r.isPort(c.id) && r.together(t.id, p.body) {
+				return true
+			}
+		}
+		for _, j := range r.bodies[t.id].fastens { // a plug that is a part
+			if r.joints[j].opens && has(r.joints[j].stack, p.body) {
+				return true
+			}
+		}
+	case aFastening:
+		def := &r.joints[t.id]
+		if !def.opens || t == p.through {
+			return false
+		}
+		for _, b := range def.pieces { // the plug of the opening it was filled through
+			for _, c := range r.bodies[b].covers {
+				if c == p.through {
+					return false
+				}
+			}
+		}
+		return has(def.stack, p.body)
+	}
+	return false
+}
+
+func (r *run) isPort(s id) bool {
+	b := &r.bodies[r.skins[s].body]
+	i := s - b.first
+	return i > 0 && r.items[b.item].names[i-1].sub == "port"
+}
+
+// drainsThere says whether the opening is made to drain the liquid: a later act
+// drains it through what t closes.
+func (r *run) drainsThere(t target, p *pond) bool {
+	for _, act := range r.flowing {
+		o := &r.ops[r.acts[act].slot]
+		if act <= r.act || !r.touches(o.on, p.body) {
+			continue
+		}
+		for _, u := range o.through {
+			switch {
+			case u == t:
+				return true
+			case t.sort == aBody && hasTarget(r.bodies[t.id].covers, u):
+				return true
+			case t.sort == aBody && u.sort == aFastening && has(r.joints[u.id].pieces, t.id):
+				return true
+			case t.sort == aFastening && u.sort == aSurface:
+				for _, b := range r.joints[t.id].pieces {
+					if hasTarget(r.bodies[b].covers, u) {
+						return true
+					}
+				}
+				if has(r.joints[t.id].stack, r.skins[u.id].body) && r.joints[t.id].opens {
+					return true
+				}
+			}
+		}
+		return false
+	}
+	return false
+}
+
+func (r *run) touches(ts []target, b id) bool {
+	for _, t := range ts {
+		if r.owner(t) == b {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,57 @@
+package bench
+
+// checkTools asks that no tool is needed at two places at once.
+func (r *run) checkTools(o *op) {
+	for i, t := range o.tools {
+		it := &r.items[t]
+		for _, h := range o.heldBy {
+			if h == t && it.count < 2 {
+				r.breach(ToolElsewhere, o, "held_by", Object{Node: it.node}, Object{Node: o.step.Node, Place: o.place})
+			}
+		}
+		for _, u := range o.tools[:i] {
+			if u == t {
+				i = -1 // named twice: form, not a breach
+			}
+		}
+		if i < 0 {
+			continue
+		}
+		r.checkFree(o, t)
+	}
+	for _, h := range o.heldBy {
+		r.checkFree(o, h)
+	}
+}
+
+// checkFree asks that one of a tool is not fitted somewhere else. Where it is
+// fitted to what the step works on, it is used there.
+func (r *run) checkFree(o *op, t id) {
+	it := &r.items[t]
+	on, where := int32(0), none
+	for _, b := range it.bodies {
+		if p := &r.pieces.at[b]; p.on > 0 {
+			on += p.on
+			where = b
+			for _, u := range o.objects() {
+				if c := r.owner(u); c != none && r.together(c, b) || u.sort == aFastening && r.jointMeets(u.id, b) {
+					return
+				}
+			}
+		}
+	}
+	if !it.tool || on == 0 || on < it.count || r.maybe {
+		return
+	}
+	b := r.breach(ToolElsewhere, o, "tools", Object{Node: it.node}, r.seatObject(where))
+	r.cause(b, r.pieces.at[where].fitted, "", "put on here, and still on")
+}
+
+func (r *run) jointMeets(j, b id) bool {
+	for _, c := range r.joints[j].stack {
+		if r.together(c, b) {
+			return true
+		}
+	}
+	return len(r.joints[j].stack) == 0
+}
