@@ -85,11 +85,7 @@ func (w *stepWriter) fact(a *model.Attr) {
 			w.say(words.Label(a.Def), Words(s))
 		}
 	case model.Refs:
-		var names []string
-		for _, r := range v {
-			names = append(names, w.named(r, a))
-		}
-		w.say(words.Label(a.Def), Words(strings.Join(names, "; ")))
+		w.say(words.Label(a.Def), Words(w.list(v, a)))
 	case model.Names:
 		var names []string
 		for _, n := range v {
@@ -105,11 +101,32 @@ func (w *stepWriter) refFact(n *model.Node, attr string) {
 	if a == nil {
 		return
 	}
+	w.say(words.Label(a.Def), Words(w.list(n.Refs(attr, w.sc.place), a)))
+}
+
+// list names several things; of one part its faces and the like stand together.
+func (w *stepWriter) list(refs []model.Ref, a *model.Attr) string {
 	var names []string
-	for _, r := range n.Refs(attr, w.sc.place) {
-		names = append(names, w.named(r, a))
+	for i := 0; i < len(refs); i++ {
+		r := refs[i]
+		if r.To == nil || r.To.Step != nil {
+			names = append(names, w.named(r, a))
+			continue
+		}
+		name := w.named(model.Ref{To: r.To, Place: r.Place}, a)
+		var subs []string
+		for ; i < len(refs) && refs[i].To == r.To && refs[i].Place == r.Place; i++ {
+			if refs[i].Sub != "" {
+				subs = append(subs, strings.ReplaceAll(refs[i].Name, "_", " "))
+			}
+		}
+		i--
+		if subs != nil {
+			name += " (" + strings.Join(subs, ", ") + ")"
+		}
+		names = append(names, name)
 	}
-	w.say(words.Label(a.Def), Words(strings.Join(names, "; ")))
+	return strings.Join(names, "; ")
 }
 
 // named is what an address is called, with what a builder needs to find it.
@@ -125,8 +142,6 @@ func (w *stepWriter) named(r model.Ref, a *model.Attr) string {
 	switch {
 	case r.To.Step != nil:
 		return w.pointed(r, a)
-	case r.Sub != "" && r.Name != "":
-		name += ": " + strings.ReplaceAll(r.Name, "_", " ")
 	case subject && r.To.Is(entry.Part):
 		if n := r.To.Plain("number"); n != "" {
 			name += ", " + n
@@ -138,11 +153,14 @@ func (w *stepWriter) named(r model.Ref, a *model.Attr) string {
 			name += ", " + w.style.Quantity(*q).String()
 		}
 	case subject && r.To.Is(entry.Fastening):
-		if n := r.To.Whole("quantity", w.sc.place, 1); n > 1 {
+		n, thread := r.To.Whole("quantity", w.sc.place, 1), r.To.Plain("thread")
+		switch {
+		case n > 1 && thread != "":
+			name += ", " + strconv.Itoa(n) + " × " + thread
+		case n > 1:
 			name = strconv.Itoa(n) + " × " + name
-		}
-		if t := r.To.Plain("thread"); t != "" {
-			name += ", " + t
+		case thread != "":
+			name += ", " + thread
 		}
 	}
 	if r.Place != "" {

@@ -157,7 +157,7 @@ func (s *sum) seconds() int64 {
 	return n.Int64()
 }
 
-// String is the sum in days, hours and minutes, rounded up to a minute.
+// String is the sum in hours and minutes, rounded up to a minute.
 func (s *sum) String() string {
 	minutes := (s.seconds() + 59) / 60
 	if minutes == 0 {
@@ -167,7 +167,7 @@ func (s *sum) String() string {
 	for _, u := range [...]struct {
 		of   int64
 		name string
-	}{{24 * 60, "d"}, {60, "h"}, {1, "min"}} {
+	}{{60, "h"}, {1, "min"}} {
 		if n := minutes / u.of; n > 0 {
 			if out != "" {
 				out += " "

@@ -106,7 +106,7 @@ const (
 	SkipLink       = "Skip to the first procedure"
 	OwnPart        = "your own"
 	InPlaceWord    = "in place already"
-	NoAnswer       = "Do not go on."
+	NoAnswer       = "Do not go on until it is right."
 	ReadAgain      = "Then read again."
 	ThenStop       = "Then stop and ask the supplier."
 	HoldText       = "Stop here. Nothing after this step starts before it is released."
@@ -220,3 +220,53 @@ const (
 
 // MadeAt says that a picture is older than the manual.
 func MadeAt(revision string) string { return "Made at revision " + revision + "." }
+
+// More labels of the page.
+const (
+	ChecklistWord  = "Assembly checklist"
+	ToolWord       = "Tool"
+	SupplyWord     = "Supply"
+	WhatWord       = "What"
+	TightenInOrder = "Tighten in this order"
+	TableCaption   = "Find what you have, and read the pack beside it."
+	TimesNote      = "Times are those of the steps. Waiting is time in which the machine stands."
+)
+
+// At heads the steps at one place.
+func At(place string) string { return "At: " + place }
+
+// InPlace says how many pieces are on already.
+func InPlace(n int) string { return strconv.Itoa(n) + " in place already" }
+
+// AimAt is the target of a limit.
+func AimAt(target string) string { return "aim at " + target }
+
+// Stage numbers a stage of tightening.
+func Stage(i int) string { return "Stage " + strconv.Itoa(i) }
+
+// FollowTurns explains the picture of a pattern.
+const FollowTurns = "Start at the double ring and follow the numbers."
+
+// Positions says how the fasteners of a layout are numbered.
+func Positions(layout string) string {
+	if layout == "circle" || layout == "" {
+		return "Numbered clockwise, 1 at the top."
+	}
+	return "Numbered along the rows, 1 at the top left."
+}
+
+// Outside heads what to do when a value is outside, below or above its limits,
+// when no pack fits, or when what is seen is not as it must be.
+func Outside(when string, pack, seen bool) string {
+	switch {
+	case when == "below":
+		return IfBelow
+	case when == "above":
+		return IfAbove
+	case pack:
+		return "If no pack fits"
+	case seen:
+		return "If it is not so"
+	}
+	return Otherwise
+}
