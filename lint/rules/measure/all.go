@@ -4,4 +4,15 @@ package measure
 import "fettle/lint/rule"
 
 // All lists the rules, sorted by name.
-var All = []*rule.Rule{}
+var All = []*rule.Rule{
+	InstrumentNotJudged,
+	InstrumentTooCoarse,
+	NeverAccepted,
+	NoInstrument,
+	NoOtherwise,
+	NoTake,
+	OutsideInstrumentRange,
+	SettingDisturbed,
+	SpotsMeasuredAsOne,
+	WrongInstrument,
+}

@@ -4,4 +4,13 @@ package safety
 import "fettle/lint/rule"
 
 // All lists the rules, sorted by name.
-var All = []*rule.Rule{}
+var All = []*rule.Rule{
+	HazardUntold,
+	HeatUntold,
+	HelperNotCounted,
+	LiftTooHeavy,
+	MediaWithoutPrecedence,
+	MessageIncomplete,
+	ProtectionMissing,
+	RunWithoutMessage,
+}

@@ -1,0 +1,140 @@
+package fastening
+
+import (
+	"math/big"
+
+	"fettle/calc"
+	"fettle/lang/diag"
+	"fettle/lang/model"
+	"fettle/lint/rule"
+)
+
+// HighPreload: a clamp whose torque pulls it above the proof band, or past proof load at the slippery end of the friction band.
+var HighPreload = &rule.Rule{
+	Name:     "fastening/high-preload",
+	Severity: diag.Doubt,
+	Finds:    "A clamp whose torque pulls it above the proof band, or past proof load at the slippery end of the friction band.",
+	Why:      "A bolt pulled past its proof load stays longer for good, holds less than it should, and breaks at the next tightening.",
+	Remedy:   "Lower the torque, use a stronger class, or state the nut_factor or friction that was measured.",
+	Source:   "ISO 898-1 and SAE J429 proof loads; short form from Shigley, 9th ed., Eq. 8-27; full form from VDI 2230. The band is common practice, no source.",
+	Bad: `part "bed" {
+  name = "Bed"
+}
+
+part "bracket" {
+  name     = "Bracket"
+  in_place = 1
+  sits_on  = part.bed
+}
+
+fastening "bolts" {
+  name         = "Bracket bolts"
+  thread       = "M8x1.25"
+  bolt_class   = "8.8"
+  quantity     = 2
+  stack        = [part.bracket, part.bed]
+  lubricant    = "dry"
+  across_flats = "13 mm"
+  torque       = "40 N·m ± 10 %" # want "of its proof load"
+}
+
+procedure "settle" {
+  title = "Go over the bracket"
+
+  torque "bolts" {
+    title     = "Tighten the bracket bolts once more"
+    fastening = fastening.bolts
+    from      = "tight"
+    tools     = [tool.torque_wrench_100, tool.socket_13]
+  }
+}
+`,
+	Good: `part "bed" {
+  name = "Bed"
+}
+
+part "bracket" {
+  name     = "Bracket"
+  in_place = 1
+  sits_on  = part.bed
+}
+
+fastening "bolts" {
+  name         = "Bracket bolts"
+  thread       = "M8x1.25"
+  bolt_class   = "8.8"
+  quantity     = 2
+  stack        = [part.bracket, part.bed]
+  lubricant    = "dry"
+  across_flats = "13 mm"
+  torque       = "24 N·m ± 10 %"
+}
+
+procedure "settle" {
+  title = "Go over the bracket"
+
+  torque "bolts" {
+    title     = "Tighten the bracket bolts once more"
+    fastening = fastening.bolts
+    from      = "tight"
+    tools     = [tool.torque_wrench_100, tool.socket_13]
+  }
+}
+`,
+	Run: runHighPreload,
+}
+
+func runHighPreload(p *rule.Pass) {
+	band := p.Band("proof_band")
+	seen := map[*model.Formula]bool{}
+	clamped := screened()
+	tightenings(p, func(s *model.Step, f *model.Node) {
+		c := clamped(f)
+		if c == nil {
+			return
+		}
+		for _, t := range targets(s, f) {
+			if seen[t.formula] {
+				continue
+			}
+			seen[t.formula] = true
+			share, at := c.highest(t, band)
+			if share == nil {
+				continue
+			}
+			n, attr := f, "torque"
+			if s.Has("to") {
+				n, attr = s.Node, "to"
+			}
+			remedy := "Lower the torque, use a stronger class, or state nut_factor or friction."
+			if aim := c.torqueFor(big.NewRat(3, 4), t.most()); aim.Valid() {
+				remedy = "Three quarters of proof load would be about " + aim.Rounded().String() + ". Lower the torque, use a stronger class, or state nut_factor or friction."
+			}
+			p.Report(n.At(attr), rule.Called(f)+" reaches "+percent(share, at)+" of its proof load at "+t.String()+".",
+				rule.Reason("A bolt pulled past its proof load stays longer for good and holds less. "+c.assumption()),
+				rule.Remedy(remedy))
+		}
+	})
+}
+
+// highest is the share of proof load that a torque may reach, where that is too
+// much, and the limit that it is above: that of the band at the middle of the
+// friction, and proof load itself at the slippery end of it or at the highest
+// torque. nil where all is well. Both extremes at once are left out: ordinary
+// workshop torques would not bear them.
+func (c *clamp) highest(t setting, band calc.Limits) (share, limit *big.Rat) {
+	proof := big.NewRat(1, 1)
+	most := c.net(t.most(), c.drag.Low)
+	if share = c.share(most, c.middle()); band.High != nil && share.Cmp(band.High.Base()) > 0 && share.Cmp(proof) > 0 {
+		return share, proof
+	}
+	for _, share := range []*big.Rat{c.share(most, c.factor.Low), c.share(c.net(t.High, c.drag.Low), c.middle())} {
+		if share.Cmp(proof) > 0 {
+			return share, proof
+		}
+	}
+	if band.High != nil && share.Cmp(band.High.Base()) > 0 {
+		return share, band.High.Base()
+	}
+	return nil, nil
+}

@@ -1,0 +1,200 @@
+package safety
+
+import (
+	"slices"
+	"strings"
+
+	"fettle/lang/diag"
+	"fettle/lang/entry"
+	"fettle/lang/model"
+	"fettle/lang/schema"
+	"fettle/lint/prose"
+	"fettle/lint/rule"
+)
+
+// ProtectionMissing: a step that asks for protection, by what it uses or by its own messages, and lists none.
+var ProtectionMissing = &rule.Rule{
+	Name:     "safety/protection-missing",
+	Severity: diag.Error,
+	Finds:    "A step that asks for protection, by what it uses or by its own messages, and lists none.",
+	Why:      "The builder reads the list at the head of the step, finds nothing to put on, and starts.",
+	Remedy:   "Name what to wear in ppe: on the supply or tool for all its steps, or on the step.",
+	Bad: `part "cover" {
+  name  = "Cover"
+  faces = ["flange"]
+}
+
+supply "thinner" {
+  name = "Cellulose thinner"
+  kind = "solvent"
+
+  warning {
+    hazard = "Thinner and its vapour catch fire easily."
+    result = "Burns."
+    avoid  = "Work with the door open, and keep flames out of the room."
+  }
+}
+
+procedure "wash" {
+  title = "Wash the cover"
+
+  clean "flange" {
+    title    = "Wash the flange of the cover"
+    on       = [part.cover.face.flange]
+    supplies = [supply.thinner] # want "nothing to wear"
+  }
+}
+`,
+	Good: `part "cover" {
+  name  = "Cover"
+  faces = ["flange"]
+}
+
+supply "thinner" {
+  name = "Cellulose thinner"
+  kind = "solvent"
+  ppe  = [ppe.gloves]
+
+  warning {
+    hazard = "Thinner and its vapour catch fire easily."
+    result = "Burns."
+    avoid  = "Work with the door open, and keep flames out of the room."
+  }
+}
+
+procedure "wash" {
+  title = "Wash the cover"
+
+  clean "flange" {
+    title    = "Wash the flange of the cover"
+    on       = [part.cover.face.flange]
+    supplies = [supply.thinner]
+  }
+}
+`,
+	Run: runProtectionMissing,
+}
+
+func runProtectionMissing(p *rule.Pass) {
+	for _, s := range p.Steps() {
+		worn := protection(s)
+		if s.Damaged || unlisted(p, s, worn) || len(worn) > 0 {
+			continue
+		}
+		if r, ok := harmful(s); ok {
+			p.Report(r.Span(s.Node), "This step uses "+rule.Called(r.To)+" and lists nothing to wear.",
+				rule.Related(r.To.Name, "It could ask for it here, for all steps."))
+		}
+	}
+}
+
+// harmful is the first of the supplies and tools of a step that harms.
+func harmful(s *model.Step) (model.Ref, bool) {
+	for i := range s.Attrs {
+		if role := s.Attrs[i].Def.Role; role != schema.Supply && role != schema.Tool {
+			continue
+		}
+		for _, r := range s.AllRefs(s.Attrs[i].Def.Name) {
+			if r.To != nil && harms(r.To) {
+				return r, true
+			}
+		}
+	}
+	return model.Ref{}, false
+}
+
+// harms reports a supply that harms skin or eyes, and a hot tool.
+func harms(n *model.Node) bool {
+	if n.Def == entry.Tool {
+		return n.Flag("hot")
+	}
+	return hazard(n) != "" || prose.Has(kindOf(n), "sealant", "threadlocker", "adhesive", "epoxy", "resin", "hardener", "retaining compound")
+}
+
+// unlisted reports, for the messages of a step and of its tools and supplies, what
+// they say to wear and the step does not list.
+func unlisted(p *rule.Pass, s *model.Step, worn []*model.Node) bool {
+	from := []*model.Node{s.Node}
+	for _, attr := range [...]string{"tools", "supplies"} {
+		for _, r := range s.AllRefs(attr) {
+			if r.To != nil && !slices.ContainsFunc(s.AllRefs("on"), func(on model.Ref) bool { return on.To == r.To }) { // looked at, not used
+				from = append(from, r.To)
+			}
+		}
+	}
+	for _, n := range from {
+		for _, m := range messages(n) {
+			for _, sentence := range prose.Sentences(m.Text("avoid")) {
+				g, at := asked(sentence.Text)
+				if g == nil || slices.ContainsFunc(worn, g.is) {
+					continue
+				}
+				p.Report(s.At("ppe"), "A message of "+rule.Called(s.Node)+" says to wear "+g.name+", and the step lists none.",
+					rule.Reason("What is not on the list at the head of the step is still in its drawer when the message is read."),
+					rule.Related(sentence.Span(at, at+len(g.said(sentence.Text[at:]))), "The message says so here."))
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// garment is one kind of protection and the words for it.
+type garment struct {
+	name  string
+	words []string
+}
+
+var garments = []garment{
+	{"eye protection", []string{"goggles", "safety glasses", "eye protection", "face shield", "visor"}},
+	{"ear protection", []string{"ear protection", "ear defenders", "ear plugs", "hearing protection", "ear muffs"}},
+	{"gloves", []string{"gloves"}},
+	{"boots", []string{"boots", "safety shoes", "toe caps"}},
+	{"a mask", []string{"mask", "respirator"}},
+	{"an apron", []string{"apron"}},
+	{"a helmet", []string{"helmet", "hard hat"}},
+}
+
+// is reports PPE of the kind, by its name.
+func (g *garment) is(ppe *model.Node) bool {
+	name := strings.ToLower(ppe.Plain("name") + " " + strings.ReplaceAll(ppe.ID, "_", " "))
+	for _, w := range g.words {
+		if strings.Contains(name, strings.TrimSuffix(w, "s")) {
+			return true
+		}
+	}
+	switch g.name {
+	case "eye protection":
+		return strings.Contains(name, "glasses") || strings.Contains(name, "eye") || strings.Contains(name, "face")
+	case "ear protection":
+		return strings.Contains(name, "ear ") || strings.Contains(name, "hearing")
+	case "boots":
+		return strings.Contains(name, "shoe")
+	}
+	return false
+}
+
+// said is the word that text begins with.
+func (g *garment) said(text string) string {
+	for _, w := range g.words {
+		if strings.HasPrefix(strings.ToLower(text), w) {
+			return w
+		}
+	}
+	return ""
+}
+
+// asked is what a sentence says to wear, and where; nil for nothing.
+func asked(sentence string) (*garment, int) {
+	wear, _ := prose.Find(sentence, "wear", "put on")
+	if wear < 0 || prose.Has(sentence, "never", "no gloves", "without", "do not", "don't", "instead") {
+		return nil, -1
+	}
+	for i := range garments {
+		g := &garments[i]
+		if at, _ := prose.Find(sentence[wear:], g.words...); at >= 0 {
+			return g, wear + at
+		}
+	}
+	return nil, -1
+}

@@ -1,0 +1,94 @@
+package safety
+
+import (
+	"fettle/lang/diag"
+	"fettle/lint/rule"
+)
+
+// RunWithoutMessage: a run by anything but hand at which no message is printed.
+var RunWithoutMessage = &rule.Rule{
+	Name:     "safety/run-without-message",
+	Severity: diag.Error,
+	Finds:    "A run by anything but hand at which no message is printed.",
+	Why:      "It is the first moment at which the machine can hurt somebody by itself.",
+	Remedy:   "Give the run a warning: what turns, what is under pressure, what is live, and where to stand.",
+	Bad: `part "fan" {
+  name = "Fan"
+}
+
+procedure "first_run" {
+  title = "Run the fan"
+
+  inspect "guard" {
+    title     = "Look at the guard of the fan"
+    on        = [part.fan]
+    criterion = "The guard is on, and every slot is narrower than a finger."
+    otherwise = "Put the guard right."
+  }
+
+  hold "run" {
+    title   = "Stop before the fan runs"
+    checks  = [inspect.guard]
+    before  = run.fan
+    release = "second person"
+  }
+
+  run "fan" { # want "no message"
+    title     = "Run the fan for a minute"
+    on        = [part.fan]
+    by        = "electric"
+    ppe       = [ppe.goggles]
+    criterion = "It runs without a shake."
+    otherwise = "Draw the plug, and look for what touches."
+  }
+}
+`,
+	Good: `part "fan" {
+  name = "Fan"
+}
+
+procedure "first_run" {
+  title = "Run the fan"
+
+  inspect "guard" {
+    title     = "Look at the guard of the fan"
+    on        = [part.fan]
+    criterion = "The guard is on, and every slot is narrower than a finger."
+    otherwise = "Put the guard right."
+  }
+
+  hold "run" {
+    title   = "Stop before the fan runs"
+    checks  = [inspect.guard]
+    before  = run.fan
+    release = "second person"
+  }
+
+  run "fan" {
+    title     = "Run the fan for a minute"
+    on        = [part.fan]
+    by        = "electric"
+    ppe       = [ppe.goggles]
+    criterion = "It runs without a shake."
+    otherwise = "Draw the plug, and look for what touches."
+
+    warning {
+      hazard = "The fan starts at once and turns without a sound."
+      result = "Crushed fingers."
+      avoid  = "Keep both hands away from the guard."
+    }
+  }
+}
+`,
+	Run: runRunWithoutMessage,
+}
+
+func runRunWithoutMessage(p *rule.Pass) {
+	for _, s := range p.Steps() {
+		if byHand(s) || s.Damaged || told(s) {
+			continue
+		}
+		p.Report(s.Name, rule.Called(s.Node)+" runs the machine by "+s.Word("by")+", and no message is printed there.",
+			rule.Related(s.At("by"), "What drives it stands here."))
+	}
+}
