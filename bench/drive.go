@@ -71,7 +71,7 @@ func (r *run) driveJoints(groups map[id]bool) {
 			continue
 		}
 		if g.grip != tight && g.need < 0 {
-			if g.grip != off || r.wholeStack(def) && r.tightensLater(j) {
+			if g.grip != off || r.wholeStack(def, 2) && r.tightensLater(j) {
 				r.bolts.edit(j).need = r.act
 			}
 		}
@@ -95,14 +95,14 @@ func (r *run) inGroups(def *joint, groups map[id]bool) bool {
 	return false
 }
 
-// wholeStack says whether all that a joint clamps is on already.
-func (r *run) wholeStack(def *joint) bool {
+// wholeStack says whether a joint has so many things to clamp, and all are on.
+func (r *run) wholeStack(def *joint, least int) bool {
 	for _, b := range def.stack {
 		if r.present[r.bodies[b].item] && !r.together(b, def.stack[0]) {
 			return false
 		}
 	}
-	return len(def.stack) > 0
+	return len(def.stack) >= least
 }
 
 func (r *run) tightensLater(j id) bool {

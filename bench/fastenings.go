@@ -145,9 +145,11 @@ func (r *run) checkFound(o *op, attr string, j id) {
 	case o.from == "tight" && !tolerant:
 		b := r.breach(NotAsFound, o, "from", r.jointObject(j))
 		r.cause(b, max(g.begun, g.looseAt), "", map[grip]string{started: "only started by hand here", loose: "loosened here"}[g.grip])
+		r.bolts.edit(j).grip = tight
 	case o.from == "loosened" && g.grip != loose && !tolerant:
 		b := r.breach(NotAsFound, o, "from", r.jointObject(j))
 		r.cause(b, max(g.tightAt, g.begun), "", map[grip]string{started: "only started by hand here", tight: "tightened here, and not loosened since"}[g.grip])
+		r.bolts.edit(j).grip = loose
 	case g.grip == tight && o.from == "" && !tolerant:
 		b := r.breach(TightenedTwice, o, attr, r.jointObject(j))
 		r.cause(b, g.tightAt, "", "tightened here already")

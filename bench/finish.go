@@ -52,11 +52,11 @@ func (r *run) finishJoint(j id, lost map[*model.Node]bool) {
 			}
 		}
 	case g.looseAt >= 0:
-		if !g.forGood && r.wholeStack(def) && !r.trialOnly(def) {
+		if !g.forGood && r.wholeStack(def, 1) && !r.trialOnly(def) {
 			b := r.breachAt(NeverRefitted, g.looseAt, "", r.jointObject(j))
 			r.cause(b, g.tightAt, "", "tightened here before")
 		}
-	case r.wholeStack(def) && r.mine(def.node):
+	case r.wholeStack(def, 2) && r.mine(def.node):
 		b := r.entry(NeverTightened, def.node, "", r.jointObject(j))
 		b.Place = def.place
 		for _, p := range def.pieces {

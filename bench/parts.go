@@ -270,8 +270,8 @@ func (r *run) checkStackBelow(o *op, b id, attr string) {
 				continue
 			}
 			e, ok := next(r.moves[q], r.act, puts)
-			if !ok || r.pieces.at[q].maybe {
-				continue
+			if !ok || r.pieces.at[q].maybe || r.items[r.bodies[q].item].graded && !hasTarget(r.bodies[b].covers, target{aBody, q}) {
+				continue // a slotted shim is slid in afterwards
 			}
 			br := r.breach(SeatNotOn, o, attr, r.bodyObject(b), r.bodyObject(q))
 			r.cause(br, e.act, "", "fitted only here")
@@ -351,7 +351,7 @@ func (r *run) free(o *op, b id, attr string) []id {
 			br := r.breach(RemovedHeld, o, attr, r.bodyObject(b), r.bodyObject(h.id))
 			r.cause(br, r.pieces.at[h.id].fitted, "", "fitted here, and still on")
 			declared(br, r.items[def.item].node, "held_by", "said here to be held by it")
-			r.lay(h.id)
+			r.setAside(h.id)
 		case h.sort == aFastening && r.bolts.at[h.id].grip != off && !r.absent[h.id]:
 			br := r.breach(RemovedFastened, o, attr, r.bodyObject(b), r.jointObject(h.id))
 			r.cause(br, r.bolts.at[h.id].begun, "", "fitted here, and still on")

@@ -110,8 +110,12 @@ func (x *index) relate() {
 }
 
 // standsReady says whether a joint is tight before the work begins: all that it
-// clamps and all that it is made of is in place.
+// clamps and all that it is made of is in place, or it came assembled on the
+// one part that it sits in.
 func (x *index) standsReady(j *joint) bool {
+	if len(j.pieces) == 0 && len(j.stack) < 2 {
+		return true
+	}
 	for _, b := range j.stack {
 		if !x.bodies[b].base && x.bodies[b].inPlace == 0 {
 			return false

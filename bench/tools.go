@@ -2,31 +2,19 @@ package bench
 
 // checkTools asks that no tool is needed at two places at once.
 func (r *run) checkTools(o *op) {
-	for i, t := range o.tools {
-		it := &r.items[t]
-		for _, h := range o.heldBy {
-			if h == t && it.count < 2 {
-				r.breach(ToolElsewhere, o, "held_by", Object{Node: it.node}, Object{Node: o.step.Node, Place: o.place})
-			}
-		}
-		for _, u := range o.tools[:i] {
-			if u == t {
-				i = -1 // named twice: form, not a breach
-			}
-		}
-		if i < 0 {
-			continue
-		}
-		r.checkFree(o, t)
+	for _, t := range o.tools {
+		r.checkFree(o, t, "tools")
 	}
-	for _, h := range o.heldBy {
-		r.checkFree(o, h)
+	for _, t := range o.heldBy { // often listed among the tools as well
+		if !has(o.tools, t) {
+			r.checkFree(o, t, "held_by")
+		}
 	}
 }
 
 // checkFree asks that one of a tool is not fitted somewhere else. Where it is
 // fitted to what the step works on, it is used there.
-func (r *run) checkFree(o *op, t id) {
+func (r *run) checkFree(o *op, t id, attr string) {
 	it := &r.items[t]
 	on, where := int32(0), none
 	for _, b := range it.bodies {
@@ -43,7 +31,7 @@ func (r *run) checkFree(o *op, t id) {
 	if !it.tool || on == 0 || on < it.count || r.maybe {
 		return
 	}
-	b := r.breach(ToolElsewhere, o, "tools", Object{Node: it.node}, r.seatObject(where))
+	b := r.breach(ToolElsewhere, o, attr, Object{Node: it.node}, r.seatObject(where))
 	r.cause(b, r.pieces.at[where].fitted, "", "put on here, and still on")
 }
 
