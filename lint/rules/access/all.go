@@ -4,4 +4,22 @@ package access
 import "fettle/lint/rule"
 
 // All lists the rules, sorted by name.
-var All = []*rule.Rule{}
+var All = []*rule.Rule{
+	Covered,
+	FilledThroughClosed,
+	FittedTwice,
+	MarkCovered,
+	MarkNotMade,
+	MarkWiped,
+	MoreThanKit,
+	NeverFitted,
+	NeverJoins,
+	NeverRefitted,
+	OpenedBelowLiquid,
+	RemovedFromUnder,
+	RemovedNotOn,
+	RemovedWhileHeld,
+	ToolLeftOn,
+	TrialAsFinal,
+	TrialNeverUndone,
+}
