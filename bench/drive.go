@@ -32,12 +32,8 @@ func (r *run) drive(o *op, slot id) {
 	}
 	if first {
 		r.driven = append(r.driven, o.by)
-		if ok, void := r.guarding(o, slot); !ok && !r.comesLater(o, slot) {
-			b := r.breach(RunUnheld, o, "")
-			if void != nil {
-				r.cause(b, void.act, "", "held here")
-				r.cause(b, void.void, "", "disturbed here")
-			}
+		if ok, void := r.guarding(o, slot); !ok {
+			r.notHeld(r.breach(RunUnheld, o, ""), slot, void)
 		}
 	}
 	r.since = r.act
@@ -50,14 +46,14 @@ func (r *run) driveTrials(o *op, groups map[id]bool) {
 		if p.on == 0 || !p.trial || !groups[p.group] {
 			continue
 		}
-		if r.comesOff(id(i)) {
-			b := r.breach(TrialAsFinal, o, "", r.bodyObject(id(i)))
-			r.cause(b, p.fitted, "trial", "fitted for trial here")
-		} else {
+		if !r.comesOff(id(i)) {
 			b := r.breachAt(TrialNeverUndone, p.fitted, "", r.bodyObject(id(i)))
 			r.here(b, o, "run here")
+			r.pieces.edit(id(i)).trial = false
+		} else if r.once(TrialAsFinal, p.fitted, id(i)) {
+			b := r.breach(TrialAsFinal, o, "", r.bodyObject(id(i)))
+			r.cause(b, p.fitted, "trial", "fitted for trial here")
 		}
-		r.pieces.edit(id(i)).trial = false
 	}
 }
 

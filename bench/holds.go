@@ -12,15 +12,19 @@ func (r *run) stop(o *op, slot id) {
 	if len(o.checks) == 0 && !o.step.Damaged {
 		r.breach(HoldChecksNothing, o, "checks")
 	}
+	late := false
 	for _, slots := range o.checks {
-		r.check(o, slots)
+		late = r.check(o, slots) || late
 	}
-	r.checkGuards(o)
+	if !late {
+		r.checkGuards(o, slot)
+	}
 	r.holds.add(guardian{slot: slot, act: r.act, void: -1})
 }
 
-// check looks at one step that a hold names, at every place that is meant.
-func (r *run) check(o *op, slots []id) {
+// check looks at one step that a hold names, at every place that is meant. late
+// says that what the step accepted is covered already.
+func (r *run) check(o *op, slots []id) (late bool) {
 	absent := true
 	for _, s := range slots {
 		act := r.actOf[s]
@@ -38,16 +42,22 @@ func (r *run) check(o *op, slots []id) {
 		if w.lid != none && !w.told {
 			w.told = true
 			r.unheld(s, o)
+			late = true
 		}
 	}
 	if absent && r.ops[slots[0]].step.Branch == nil {
 		b := r.breach(HoldChecksAbsent, o, "checks", r.slotObject(slots[0]))
 		leftOut(b, r.ops[slots[0]].step)
 	}
+	return late
 }
 
-// checkGuards asks that a hold stands before the step that it guards.
-func (r *run) checkGuards(o *op) {
+// checkGuards asks that a hold stands before the step that it guards, where that
+// step has not been found wanting a hold already.
+func (r *run) checkGuards(o *op, slot id) {
+	if r.told[key{HoldAfterItsStep, slot, none}] {
+		return
+	}
 	for _, s := range o.before {
 		if act := r.actOf[s]; act >= 0 && act < r.act {
 			b := r.breach(HoldAfterItsStep, o, "before", r.slotObject(s))
@@ -201,28 +211,29 @@ func guardsLater(r *run, g *op) bool {
 
 // checkIrreversible asks for a hold that stands before what cannot be undone.
 func (r *run) checkIrreversible(o *op, slot id) {
-	ok, void := r.guarding(o, slot)
-	if ok || r.comesLater(o, slot) {
-		return
-	}
-	b := r.breach(IrreversibleUnheld, o, "irreversible")
-	if void != nil {
-		r.cause(b, void.act, "", "held here")
-		r.cause(b, void.void, "", "disturbed here")
+	if ok, void := r.guarding(o, slot); !ok {
+		r.notHeld(r.breach(IrreversibleUnheld, o, "irreversible"), slot, void)
 	}
 }
 
-// comesLater says whether a hold that names this step stands after it, which is
-// a breach of its own.
-func (r *run) comesLater(o *op, slot id) bool {
-	for _, pl := range r.acts[r.act+1:] {
-		h := &r.ops[pl.slot]
-		if h.step.Procedure != o.step.Procedure {
-			return false
+// notHeld adds the hold that would do, had it not been disturbed, or did it not
+// come too late.
+func (r *run) notHeld(b *Breach, slot id, void *guardian) {
+	if void != nil {
+		r.cause(b, void.act, "", "held here")
+		r.cause(b, void.void, "", "disturbed here")
+		return
+	}
+	proc := r.ops[slot].step.Procedure
+	for i := int(r.act) + 1; i < len(r.acts); i++ {
+		h := &r.ops[r.acts[i].slot]
+		if h.step.Procedure != proc {
+			return
 		}
 		if h.has(kind.Stops) && has(h.before, slot) {
-			return true
+			r.told[key{HoldAfterItsStep, r.acts[i].slot, none}] = true
+			r.cause(b, int32(i), "", "held only here")
+			return
 		}
 	}
-	return false
 }

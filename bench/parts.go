@@ -38,6 +38,7 @@ func (r *run) fit(o *op, slot, b id, attr string) {
 		}
 	}
 	if !o.trial {
+		r.restsOnTrial(o, attr, def.seats)
 		r.checkStackBelow(o, b, attr)
 	}
 	for _, j := range def.fastens { // a screw that is fitted as a part is started by hand
@@ -177,6 +178,20 @@ func (r *run) seatObject(b id) Object {
 		return r.bodyObject(seats[0])
 	}
 	return r.bodyObject(b)
+}
+
+// restsOnTrial reports parts that are on for a trial, are never taken off again,
+// and carry work for good; from there on they count as fitted for good.
+func (r *run) restsOnTrial(o *op, attr string, below []id) {
+	for _, b := range below {
+		p := &r.pieces.at[b]
+		if p.on == 0 || !p.trial || p.maybe || r.maybe || r.branch != nil || r.comesOff(b) {
+			continue
+		}
+		br := r.breach(TrialAsFinal, o, attr, r.bodyObject(b))
+		r.cause(br, p.fitted, "trial", "fitted for trial here")
+		r.pieces.edit(b).trial = false
+	}
 }
 
 // checkSeats asks that all a part sits on is one group. A seat that is still in
