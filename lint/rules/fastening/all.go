@@ -37,4 +37,6 @@ var All = []*rule.Rule{
 	TorqueWithoutBasis,
 	UnsoundPattern,
 	WrenchNotJudged,
+	WrongWay,
+	WrongWrenchSetting,
 }
