@@ -46,10 +46,36 @@ func (w *stepWriter) facts() {
 	if n := w.object(kind.Locks); n != nil && !w.s.Has("by") {
 		w.refFact(n, "locked_by")
 	}
+	if does(w.s, kind.Waits) {
+		w.cures()
+	}
 	if does(w.s, kind.Seals) || does(w.s, kind.Wets) {
 		for _, r := range w.refs(schema.Supply) {
 			for _, a := range r.To.ByRole(schema.Clock) {
 				w.supplyClock(a)
+			}
+		}
+	}
+}
+
+// cures says how long what a wait waits for takes, as its supplies state it.
+func (w *stepWriter) cures() {
+	seen := map[*model.Node]bool{}
+	for _, r := range w.s.Refs("until", w.sc.place) {
+		if r.To == nil || r.To.Step == nil {
+			continue
+		}
+		for _, s := range r.To.Refs("supplies", w.sc.place) {
+			if s.To == nil || seen[s.To] {
+				continue
+			}
+			seen[s.To] = true
+			if a := s.To.Attr("cure"); a != nil {
+				var times []string
+				for _, c := range w.clocks(a) {
+					times = append(times, clockText(c))
+				}
+				w.say(s.To.Title(), Words(words.CuredAfter(strings.Join(times, "; "))))
 			}
 		}
 	}
@@ -207,12 +233,15 @@ func (w *stepWriter) clock() {
 // supplyClock prints a time that a supply keeps.
 func (w *stepWriter) supplyClock(a *model.Attr) {
 	for _, c := range w.clocks(a) {
-		s := c.For.String()
-		if c.At != nil {
-			s += " at " + c.At.String()
-		}
-		w.say(c.Label, Words(s))
+		w.say(c.Label, Words(clockText(c)))
 	}
+}
+
+func clockText(c Clock) string {
+	if c.At == nil {
+		return c.For.String()
+	}
+	return c.For.String() + " at " + c.At.String()
 }
 
 // clocks are the times of one attribute of a supply.

@@ -113,10 +113,10 @@ func (l *lowering) count(c *Content, s *Step, work, waits *sum) {
 	}
 	c.Steps++
 	if s.People > 1 {
-		c.Helpers = append(c.Helpers, s.Ref)
+		c.Helpers = oneEach(c.Helpers, s.Ref)
 	}
 	if s.Hold != nil {
-		c.Holds = append(c.Holds, s.Ref)
+		c.Holds = oneEach(c.Holds, s.Ref)
 	}
 	n := l.m.Find(s.Address)
 	visits := max(1, len(s.Visits))
@@ -134,6 +134,16 @@ func (l *lowering) count(c *Content, s *Step, work, waits *sum) {
 	case s.Hold == nil:
 		c.Times.Unsaid++
 	}
+}
+
+// oneEach adds a step that is not listed yet at another place.
+func oneEach(all []Ref, r Ref) []Ref {
+	for _, old := range all {
+		if old.Number == r.Number {
+			return all
+		}
+	}
+	return append(all, r)
 }
 
 // sum is a time in seconds.

@@ -53,7 +53,7 @@ func (w *stepWriter) pick() {
 	}
 	w.out.Pick = p
 	if w.draws[from] == 1 { // another choice would take pieces that the table counts on
-		p.Table = w.table(s, place)
+		p.Table, p.By = w.table(s, place)
 	}
 }
 
@@ -113,47 +113,88 @@ func (l *lowering) countDraws() {
 }
 
 // table is the pack for each likely start, so that a builder without a computer
-// finds the pack in a line; none where it would be too long to search.
-func (w *stepWriter) table(s *model.Step, place string) []Serve {
+// finds the pack in a line; none where it would be too long to search. Where the
+// start is one reading and a constant, the rows go by the reading itself, and by
+// says which.
+func (w *stepWriter) table(s *model.Step, place string) (rows []Serve, by string) {
 	sel, err := w.plan.Selection(s, place)
 	if err != nil {
-		return nil
+		return nil, ""
 	}
 	low, high, ok := w.ranges.Measured(sel)
 	if !ok {
-		return nil
+		return nil, ""
 	}
 	cover, err := sel.Fit.Coverage(low.In(sel.Unit).Num(), high.In(sel.Unit).Num())
 	if err != nil {
-		return nil
+		return nil, ""
 	}
 	regions := wider(cover.Regions)
 	if len(regions) > longestTable {
-		return nil
+		return nil, ""
 	}
-	rows := make([]Serve, len(regions))
+	reading, added := shifted(sel.Measured, sel.Unit)
+	if reading != nil {
+		by = calc.Formula(reading)
+		back := added.In(sel.Unit).Num()
+		for i := range regions {
+			r := &regions[i]
+			r.Low, r.High = new(big.Rat).Sub(r.Low, back), new(big.Rat).Sub(r.High, back)
+		}
+	}
+	rows = make([]Serve, len(regions))
 	decimals := decimalsOf(regions)
 	for i, r := range regions {
 		from, to := calc.NewQuantity(r.Low, sel.Unit, decimals), calc.NewQuantity(r.High, sel.Unit, decimals)
 		rows[i].Start = *w.limits(calc.Limits{Low: &from, High: &to})
-		if r.Pack == nil {
+		if r.Pack != nil {
+			rows[i].fill(r.Pack, sel)
+			rows[i].Total = w.style.Quantity(sel.Quantity(r.Pack.Total)).First
+		}
+	}
+	return rows, by
+}
+
+// fill says which pieces a pack is made of.
+func (r *Serve) fill(p *calc.Pack, sel *values.Selection) {
+	r.Take = p.Counts
+	for k, n := range p.Counts {
+		if n == 0 {
 			continue
 		}
-		for k, n := range r.Pack.Counts {
-			rows[i].Take = append(rows[i].Take, n)
-			if n > 0 {
-				if rows[i].Pack != "" {
-					rows[i].Pack += ", "
-				}
-				rows[i].Pack += strconv.Itoa(n) + " × " + sel.Sizes[k].ID
-			}
+		if r.Pack != "" {
+			r.Pack += ", "
 		}
-		if r.Pack.Pieces == 0 {
-			rows[i].Pack = words.NoPieces
-		}
-		rows[i].Total = w.style.Quantity(sel.Quantity(r.Pack.Total)).First
+		r.Pack += strconv.Itoa(n) + " × " + sel.Sizes[k].ID
 	}
-	return rows
+	if p.Pieces == 0 {
+		r.Pack = words.NoPieces
+	}
+}
+
+// shifted takes a formula apart that is a reading, or a reading with a constant
+// added or taken off. Of all else the reading is nil.
+func shifted(e calc.Expr, unit *calc.Unit) (reading *calc.Var, added calc.Quantity) {
+	if v, ok := e.(*calc.Var); ok {
+		return v, calc.NewQuantity(new(big.Rat), unit, calc.Exact)
+	}
+	b, ok := e.(*calc.Binary)
+	if !ok || b.Op != calc.Add && b.Op != calc.Sub {
+		return nil, added
+	}
+	v, ok := b.X.(*calc.Var)
+	if !ok || len(calc.Vars(b.Y)) > 0 {
+		return nil, added
+	}
+	y, problem := calc.Eval(b.Y, calc.Readings{})
+	q, isOne := y.(calc.Quantity)
+	if problem != nil || !isOne {
+		return nil, added
+	}
+	if b.Op == calc.Sub {
+		q = calc.NewQuantity(new(big.Rat).Neg(q.Num()), q.Unit, q.Decimals)
+	}
+	return v, q
 }
 
 // wider joins neighbouring regions with one pick, and leaves out single readings

@@ -131,6 +131,9 @@ func (w *stepWriter) adapter(f *model.Formula, stages []*model.Formula) {
 		if problem != nil {
 			return nil
 		}
+		if s.Decimals != calc.Exact { // the lever divides: one decimal more keeps the rounding small
+			s = calc.NewQuantity(s.Num(), s.Unit, q.Decimals+1)
+		}
 		return w.quantity(s)
 	}
 	set := setting(f)

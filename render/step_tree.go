@@ -152,6 +152,7 @@ type Pick struct {
 	Prefer  string   `json:"prefer"`
 	Pack    string   `json:"pack,omitempty"`    // as chosen: "2 × 0.30 mm, 1 × 0.20 mm"
 	Problem string   `json:"problem,omitempty"` // why nothing could be chosen
+	By      string   `json:"by,omitempty"`      // the reading that Table goes by; "" for Start
 	Table   []Serve  `json:"table,omitempty"`   // the pack for each likely start, where it can be said beforehand
 }
 

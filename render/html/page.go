@@ -184,7 +184,7 @@ func (p *page) input(label, value string, attrs ...string) {
 
 // field is a box to write in without its label. Attrs are names and values.
 func (p *page) field(value string, attrs ...string) {
-	p.s(`<input type=text autocomplete="off"`)
+	p.s("<input")
 	for i := 0; i+1 < len(attrs); i += 2 {
 		p.a(attrs[i], attrs[i+1])
 	}

@@ -87,7 +87,7 @@ func (p *page) step(s *render.Step, level int) {
 // nests reports steps inside the step.
 func nests(s *render.Step) bool {
 	for _, o := range s.Otherwise {
-		if o.Steps != nil {
+		if len(o.Steps) > 0 {
 			return true
 		}
 	}

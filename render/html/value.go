@@ -200,6 +200,9 @@ func (p *page) serves(k *render.Pick) {
 	if k.Fills {
 		start = words.GapWord
 	}
+	if k.By != "" {
+		start = k.By
+	}
 	p.s(`<div class=scroll><table class=serves><caption>`)
 	p.t(words.TableCaption + " " + words.EitherPack)
 	p.s(`</caption><thead><tr><th scope=col>`)

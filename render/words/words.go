@@ -270,3 +270,6 @@ func Outside(when string, pack, seen bool) string {
 	}
 	return Otherwise
 }
+
+// CuredAfter says how long a supply cures.
+func CuredAfter(time string) string { return "cured after " + time }
