@@ -246,7 +246,7 @@ func (r *run) finishGroups(lost map[*model.Node]bool) {
 	if len(apart) == 0 || len(lost) > 0 {
 		return
 	}
-	b := r.entry(NeverJoins, r.items[r.bodies[apart[0]].item].node, "", r.bodyObjects(apart)...)
+	b := r.entry(NeverJoins, r.items[r.bodies[apart[0]].item].node, "", r.bodyObjects(apart[:min(len(apart), 8)])...)
 	declared(b, r.items[r.bodies[main].item].node, "", "the rest stands on this")
 }
 

@@ -1,6 +1,8 @@
 package bench
 
 import (
+	"slices"
+
 	"fettle/lang/entry"
 	"fettle/lang/model"
 )
@@ -68,32 +70,6 @@ func (x *index) bodiesIn(n *model.Node, attr, place string) []id {
 
 // relate ties bodies and joints to what they sit on, cover, hold and clamp.
 func (x *index) relate() {
-	for i := range x.bodies {
-		b := &x.bodies[i]
-		me := id(i)
-		n := x.items[b.item].node
-		for _, s := range x.bodiesIn(n, "sits_on", b.place) {
-			if s != me {
-				b.seats = append(b.seats, s)
-				x.bodies[s].load = append(x.bodies[s].load, me)
-			}
-		}
-		b.base = len(b.seats) == 0
-		b.covers = x.targets(n.Refs("covers", b.place), b.place)
-		for _, t := range b.covers {
-			switch t.sort {
-			case aBody:
-				if t.id != me {
-					x.bodies[t.id].lids = append(x.bodies[t.id].lids, me)
-				}
-			case aSurface:
-				x.skins[t.id].lids = append(x.skins[t.id].lids, me)
-			case aFastening:
-				x.joints[t.id].lids = append(x.joints[t.id].lids, me)
-			}
-		}
-		b.heldBy = x.targets(n.Refs("held_by", b.place), b.place)
-	}
 	for i := range x.joints {
 		j := &x.joints[i]
 		for _, b := range j.stack {
@@ -105,8 +81,47 @@ func (x *index) relate() {
 		for _, b := range j.locks {
 			x.bodies[b].locks = append(x.bodies[b].locks, id(i))
 		}
-		j.ready = x.standsReady(j)
 	}
+	for i := range x.bodies {
+		x.relateBody(id(i))
+	}
+	for i := range x.joints {
+		x.joints[i].ready = x.standsReady(&x.joints[i])
+	}
+}
+
+func (x *index) relateBody(me id) {
+	b := &x.bodies[me]
+	n := x.items[b.item].node
+	b.seats = x.bodiesIn(n, "sits_on", b.place)
+	if len(b.seats) == 0 { // a bolt sits where its fastening does
+		for _, j := range append(b.fastens[:len(b.fastens):len(b.fastens)], b.locks...) {
+			if stack := x.joints[j].stack; len(stack) > 0 && !has(b.seats, stack[0]) {
+				b.seats = append(b.seats, stack[0])
+			}
+		}
+	}
+	if i := slices.Index(b.seats, me); i >= 0 {
+		b.seats = slices.Delete(b.seats, i, i+1)
+	}
+	for _, s := range b.seats {
+		x.bodies[s].load = append(x.bodies[s].load, me)
+	}
+	b.base = len(b.seats) == 0 && len(b.fastens) == 0 && len(b.locks) == 0
+	b.covers = x.targets(n.Refs("covers", b.place), b.place)
+	for _, t := range b.covers {
+		switch t.sort {
+		case aBody:
+			if t.id != me {
+				x.bodies[t.id].lids = append(x.bodies[t.id].lids, me)
+			}
+		case aSurface:
+			x.skins[t.id].lids = append(x.skins[t.id].lids, me)
+		case aFastening:
+			x.joints[t.id].lids = append(x.joints[t.id].lids, me)
+		}
+	}
+	b.heldBy = x.targets(n.Refs("held_by", b.place), b.place)
 }
 
 // standsReady says whether a joint is tight before the work begins: all that it

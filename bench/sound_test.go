@@ -1,7 +1,9 @@
 package bench_test
 
 import (
+	"io/fs"
 	"os"
+	"path"
 	"strings"
 	"testing"
 
@@ -27,11 +29,23 @@ func say(b bench.Breach) string {
 	return at + ": " + b.What.String() + " [" + strings.Join(objects, "; ") + "] " + b.Attr + " {" + strings.Join(causes, "; ") + "}"
 }
 
-// The demo manuals are sound: the bench has nothing to say.
-func TestDemoManualsAreSound(t *testing.T) {
-	for _, dir := range []string{"beck", "sedge_2"} {
+// The demo manuals and the sound manuals of testdata have no fault: the bench
+// has nothing to say.
+func TestSoundManualsAreSound(t *testing.T) {
+	sound(t, os.DirFS("../procedures"), "beck", "sedge_2")
+	root := os.DirFS("../testdata/sound")
+	dirs, err := fs.Glob(root, "*/manual.proc.hcl")
+	require.NoError(t, err)
+	for i := range dirs {
+		dirs[i] = path.Dir(dirs[i])
+	}
+	sound(t, root, dirs...)
+}
+
+func sound(t *testing.T, root fs.FS, dirs ...string) {
+	for _, dir := range dirs {
 		t.Run(dir, func(t *testing.T) {
-			m, _, err := lang.Load(os.DirFS("../procedures"), dir)
+			m, _, err := lang.Load(root, dir)
 			require.NoError(t, err)
 			traces := bench.RunAll(m)
 			for _, b := range bench.Gather(traces) {
