@@ -13,5 +13,5 @@ const createNew = os.O_WRONLY | os.O_CREATE | os.O_TRUNC
 
 // commands lists them in the order of the help.
 func commands() []*cobra.Command {
-	return []*cobra.Command{checkCommand(), calcCommand(), formatCommand(), explainCommand()}
+	return []*cobra.Command{checkCommand(), buildCommand(), calcCommand(), formatCommand(), explainCommand()}
 }
