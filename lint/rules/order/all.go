@@ -6,7 +6,13 @@ import "fettle/lint/rule"
 // All lists the rules, sorted by name.
 var All = []*rule.Rule{
 	AfterContradicted,
+	FittedBeforeSeat,
+	NeverReached,
+	OtherwiseImpossible,
 	ProcedureLeftOut,
 	ProcedureTwice,
 	ProceduresInRing,
+	TimeAssumed,
+	TooEarly,
+	TooLate,
 }

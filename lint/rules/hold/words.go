@@ -1,0 +1,43 @@
+package hold
+
+import (
+	"fettle/bench"
+	"fettle/lang/diag"
+	"fettle/lang/model"
+	"fettle/lint/rule"
+)
+
+// bore is the little machine of most fragments: something critical, and what
+// covers it.
+const bore = `
+part "body" {
+  name     = "Pump body"
+  features = ["bore"]
+}
+
+part "cover" {
+  name    = "Pump cover"
+  sits_on = part.body
+  covers  = [part.body.feature.bore]
+}
+`
+
+// cause is the first step that takes part in a breach, or nil.
+func cause(b bench.Breach) *model.Node {
+	for _, c := range b.Causes {
+		if c.Node != nil && c.Node.Step != nil {
+			return c.Node
+		}
+	}
+	return nil
+}
+
+// disturbed says why a hold that stood before a step counts no more: what it
+// checked has been moved since.
+func disturbed(b bench.Breach) func(*diag.Finding) {
+	if len(b.Causes) < 2 || b.Causes[1].Node == nil {
+		return func(*diag.Finding) {}
+	}
+	return rule.Reason("The hold " + rule.Called(b.Causes[0].Node) + " does not count any more: " +
+		rule.Called(b.Causes[1].Node) + " moved what it had checked.")
+}
