@@ -113,7 +113,7 @@ type index struct {
 }
 
 func newIndex(m *model.Manual) *index {
-	x := &index{m: m, entries: map[*model.Node]target{}, count: map[*model.Node]int{}, first: map[*model.Step]id{},
+	x := &index{m: m, entries: make(map[*model.Node]target, len(m.Entries)), count: map[*model.Node]int{},
 		names: map[*model.Node][]string{}, packs: map[*model.Step]*model.Node{}, cures: map[cureKey]cureTime{}}
 	x.house = houseOf(m)
 	x.addSteps()
@@ -144,7 +144,9 @@ var nowhere = []string{""}
 
 // addSteps gives every step its slots and finds what packs are picked from.
 func (x *index) addSteps() {
-	n := id(0)
+	n, steps := id(0), 0
+	x.m.EachStep(func(*model.Step) { steps++ })
+	x.first = make(map[*model.Step]id, steps)
 	x.m.EachStep(func(s *model.Step) {
 		x.first[s] = n
 		n += id(len(x.placesOf(s.Places)))
@@ -201,6 +203,8 @@ func (x *index) itemOf(n *model.Node) *model.Node {
 }
 
 func (x *index) addBodies(extra map[*model.Node][]string) {
+	n := len(x.m.Entries)
+	x.items, x.bodies, x.skins = make([]item, 0, n), make([]body, 0, n), make([]skin, 0, 2*n)
 	for _, n := range x.m.Entries {
 		if !n.Is(entry.Part) && !n.Is(entry.Tool) {
 			continue

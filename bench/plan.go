@@ -33,7 +33,9 @@ type plan struct {
 // moved is a procedure that was done later than the manual's order has it.
 type moved struct{ procedure, after *model.Node }
 
-func (x *index) plan(c Choice) *plan {
+// plan works out the order of the work; keep, where it is given, says which acts
+// are in it.
+func (x *index) plan(c Choice, keep func(id) bool) *plan {
 	p := &plan{actOf: make([]int32, len(x.ops)), present: make([]bool, len(x.items)), absent: make([]bool, len(x.joints))}
 	for i := range p.actOf {
 		p.actOf[i] = -1
@@ -47,6 +49,9 @@ func (x *index) plan(c Choice) *plan {
 	p.acts = make([]planned, 0, len(x.ops))
 	for _, proc := range p.procedures(x.m) {
 		x.procedure(p, c, proc)
+	}
+	if keep != nil {
+		p.keep(keep)
 	}
 	x.foresee(p)
 	return p
@@ -102,6 +107,19 @@ func (x *index) schedule(p *plan, c Choice, s *model.Step, i int, place string, 
 	}
 	p.actOf[slot] = int32(len(p.acts))
 	p.acts = append(p.acts, planned{slot, done == maybe || whole == maybe})
+}
+
+// keep leaves out the acts that are not wanted.
+func (p *plan) keep(want func(id) bool) {
+	kept := p.acts[:0]
+	for _, a := range p.acts {
+		p.actOf[a.slot] = -1
+		if want(a.slot) {
+			p.actOf[a.slot] = int32(len(kept))
+			kept = append(kept, a)
+		}
+	}
+	p.acts = kept
 }
 
 // foresee notes for every body and joint which acts will do something to it.

@@ -9,6 +9,13 @@ import (
 
 // addJoints gives every fastening a joint for each place.
 func (x *index) addJoints() {
+	n := 0
+	for _, e := range x.m.Entries {
+		if e.Is(entry.Fastening) {
+			n += len(x.placesOf(e.Ref("at_each")))
+		}
+	}
+	x.joints = make([]joint, 0, n)
 	for _, n := range x.m.Entries {
 		if !n.Is(entry.Fastening) {
 			continue

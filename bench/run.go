@@ -48,7 +48,7 @@ type key struct {
 }
 
 func (x *index) run(c Choice) *Trace {
-	r := x.newRun(c)
+	r := x.newRun(c, nil)
 	for i := range r.acts {
 		r.perform(int32(i))
 	}
@@ -56,8 +56,8 @@ func (x *index) run(c Choice) *Trace {
 	return r.t
 }
 
-func (x *index) newRun(c Choice) *run {
-	p := x.plan(c)
+func (x *index) newRun(c Choice, keep func(id) bool) *run {
+	p := x.plan(c, keep)
 	r := &run{index: x, plan: p, state: newState(x, p), since: -1, told: map[key]bool{}}
 	r.t = &Trace{Manual: x.m, Choice: c, Acts: make([]Act, 0, len(p.acts))}
 	for _, m := range p.moved {
