@@ -37,7 +37,7 @@ func (l *lowering) procedure(p *model.Node, sc *scope) Procedure {
 		}
 	}
 	if p.Places() != nil {
-		out.add("", l.steps(p.Steps, sc))
+		out.add("", l.steps(l.doneAt(p.Steps, sc.place), sc))
 	} else {
 		for i := 0; i < len(p.Steps); {
 			j := run(p.Steps, i)
@@ -60,15 +60,8 @@ func (l *lowering) run(out *Procedure, steps []*model.Step, sc *scope) {
 	switch {
 	case len(steps) > 1:
 		for _, place := range steps[0].Places.Names("names") {
-			here := &scope{l, place}
-			var done []*model.Step
-			for _, s := range steps {
-				if contains(l.cards[s], place) {
-					done = append(done, s)
-				}
-			}
-			if done != nil {
-				out.add(place, l.steps(done, here))
+			if done := l.doneAt(steps, place); done != nil {
+				out.add(place, l.steps(done, &scope{l, place}))
 			}
 		}
 	case cards != nil:
@@ -78,6 +71,17 @@ func (l *lowering) run(out *Procedure, steps []*model.Step, sc *scope) {
 	default:
 		out.add("", l.steps(steps, sc))
 	}
+}
+
+// doneAt are the steps that are done at a place.
+func (l *lowering) doneAt(steps []*model.Step, place string) []*model.Step {
+	var done []*model.Step
+	for _, s := range steps {
+		if contains(l.cards[s], place) {
+			done = append(done, s)
+		}
+	}
+	return done
 }
 
 // add puts steps into the group that is open where it is at the same place.
