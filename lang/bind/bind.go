@@ -4,6 +4,7 @@ import (
 	"runtime"
 	"sync"
 
+	"fettle/calc"
 	"fettle/lang/diag"
 	"fettle/lang/entry"
 	"fettle/lang/model"
@@ -60,6 +61,7 @@ type decoder struct {
 	*binder
 	out  diag.List
 	open []opened // the entries that are being read, the innermost last
+	read map[written]*calc.Literal
 }
 
 type opened struct {
@@ -123,8 +125,9 @@ func (b *binder) procedures() diag.List {
 	next := make(chan int)
 	for range min(runtime.GOMAXPROCS(0), max(1, len(results))) {
 		wg.Go(func() {
+			d := &decoder{binder: b}
 			for i := range next {
-				d := &decoder{binder: b}
+				d.out = nil
 				d.procedure(b.m.Procedures[i])
 				results[i] = d.out
 			}

@@ -34,6 +34,10 @@ func (d *decoder) quantity(s *syntax.String, ctx calc.Context) *calc.Literal {
 			"Write it out, or write an expression without quotes.")
 		return nil
 	}
+	key := written{text, ctx}
+	if lit := d.read[key]; lit != nil {
+		return lit
+	}
 	lit, problems := calc.ParseLiteral(text, ctx)
 	for i := range problems {
 		p := &problems[i]
@@ -48,7 +52,20 @@ func (d *decoder) quantity(s *syntax.String, ctx calc.Context) *calc.Literal {
 	if !lit.Valid() {
 		return nil
 	}
+	if len(problems) == 0 {
+		if d.read == nil {
+			d.read = map[written]*calc.Literal{}
+		}
+		d.read[key] = &lit
+	}
 	return &lit
+}
+
+// written is a quantity as it stands, with what is known of its place. A manual
+// writes the same few quantities over and over.
+type written struct {
+	text string
+	ctx  calc.Context
 }
 
 func applied(text string, e *calc.Edit) string {

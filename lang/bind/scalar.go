@@ -140,7 +140,7 @@ func (d *decoder) text(n *model.Node, def *schema.Attr, e syntax.Expr) model.Val
 		d.wrong(n, def, e, "`"+def.Name+"` must be text in quotes.", `Write `+def.Name+` = "…".`)
 		return nil
 	}
-	t := &model.Text{Source: s}
+	t := &model.Text{Source: s.Alone()}
 	if _, plain := s.Literal(); plain {
 		return t
 	}

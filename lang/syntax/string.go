@@ -51,6 +51,25 @@ func (s *String) Parts() []Part {
 	return []Part{{Text: s.plain, Span: s.Inner()}}
 }
 
+// Alone gives a copy that holds nothing of the tree it came from: a value in it
+// is known to be one, and no more. A model keeps texts long after their tree.
+func (s *String) Alone() *String {
+	c := *s
+	if s.parts != nil {
+		c.parts = make([]Part, len(s.parts))
+		for i, p := range s.parts {
+			if p.X != nil {
+				p.X = value
+			}
+			c.parts[i] = p
+		}
+	}
+	return &c
+}
+
+// value stands for any value in a String that is alone.
+var value Expr = &Bad{}
+
 // Inner covers what stands between the quotes, or the lines between a heredoc's
 // markers.
 func (s *String) Inner() source.Span {
