@@ -86,34 +86,23 @@ procedure "settle" {
 
 func runHighPreload(p *rule.Pass) {
 	band := p.Band("proof_band")
-	seen := map[*model.Formula]bool{}
 	clamped := screened()
-	tightenings(p, func(s *model.Step, f *model.Node) {
+	eachTorque(p, func(f, at *model.Node, attr string, t setting) {
 		c := clamped(f)
 		if c == nil {
 			return
 		}
-		for _, t := range targets(s, f) {
-			if seen[t.formula] {
-				continue
-			}
-			seen[t.formula] = true
-			share, at := c.highest(t, band)
-			if share == nil {
-				continue
-			}
-			n, attr := f, "torque"
-			if s.Has("to") {
-				n, attr = s.Node, "to"
-			}
-			remedy := "Lower the torque, use a stronger class, or state nut_factor or friction."
-			if aim := c.torqueFor(big.NewRat(3, 4), t.most()); aim.Valid() {
-				remedy = "Three quarters of proof load would be about " + aim.Rounded().String() + ". Lower the torque, use a stronger class, or state nut_factor or friction."
-			}
-			p.Report(n.At(attr), rule.Called(f)+" reaches "+percent(share, at)+" of its proof load at "+t.String()+".",
-				rule.Reason("A bolt pulled past its proof load stays longer for good and holds less. "+c.assumption()),
-				rule.Remedy(remedy))
+		share, limit := c.highest(t, band)
+		if share == nil {
+			return
 		}
+		remedy := "Lower the torque, use a stronger class, or state nut_factor or friction."
+		if aim := c.torqueFor(big.NewRat(3, 4), t.most()); aim.Valid() {
+			remedy = "Three quarters of proof load would be about " + aim.Rounded().String() + ". " + remedy
+		}
+		p.Report(at.At(attr), rule.Called(f)+" reaches "+percent(share, limit)+" of its proof load at "+t.String()+".",
+			append(consequences(p, f), rule.Remedy(remedy),
+				rule.Reason("A bolt pulled past its proof load stays longer for good and holds less. "+c.assumption()))...)
 	})
 }
 

@@ -4,6 +4,7 @@ import (
 	"math/big"
 	"strings"
 
+	"fettle/calc"
 	"fettle/lang/diag"
 	"fettle/lang/model"
 	"fettle/lint/rule"
@@ -87,30 +88,36 @@ procedure "settle" {
 
 func runLowPreload(p *rule.Pass) {
 	band := p.Band("proof_band")
-	if band.Low == nil {
-		return
-	}
 	clamped := screened()
-	tightened(p, func(f *model.Node) {
+	eachTorque(p, func(f, at *model.Node, attr string, t setting) {
 		c := clamped(f)
-		if c == nil || f.Has("angle") || soft(f) {
+		if c == nil || at != f {
+			return // a step may well tighten by less on the way
+		}
+		share := c.lowest(f, t, band)
+		if share == nil {
 			return
 		}
-		for _, t := range settings(f, "torque") {
-			share := c.share(c.net(t.least(), c.drag.High), c.middle())
-			if share.Cmp(band.Low.Base()) >= 0 {
-				continue
-			}
-			remedy := "Raise the torque. Where something soft in the joint sets it, name its material, or say so in basis."
-			if aim := c.torqueFor(big.NewRat(3, 4), t.least()); aim.Valid() {
-				remedy = "Three quarters of proof load would be about " + aim.Rounded().String() + ". " + remedy
-			}
-			p.Report(f.At("torque"), rule.Called(f)+" reaches only "+percent(share, band.Low.Base())+" of its proof load at "+t.String()+".",
-				rule.Reason("A joint that is pulled too little opens under load, works and comes loose. "+c.assumption()),
-				rule.Remedy(remedy))
-			return
+		remedy := "Raise the torque. Where something soft in the joint sets it, name its material, or say so in basis."
+		if aim := c.torqueFor(big.NewRat(3, 4), t.least()); aim.Valid() {
+			remedy = "Three quarters of proof load would be about " + aim.Rounded().String() + ". " + remedy
 		}
+		p.Report(at.At(attr), rule.Called(f)+" reaches only "+percent(share, band.Low.Base())+" of its proof load at "+t.String()+".",
+			append(consequences(p, f), rule.Remedy(remedy),
+				rule.Reason("A joint that is pulled too little opens under load, works and comes loose. "+c.assumption()))...)
 	})
+}
+
+// lowest is the share of proof load that a torque reaches, where that is too
+// little; nil where all is well, or where something other than the bolt sets it.
+func (c *clamp) lowest(f *model.Node, t setting, band calc.Limits) *big.Rat {
+	if band.Low == nil || f.Has("angle") || soft(f) {
+		return nil
+	}
+	if share := c.share(c.net(t.least(), c.drag.High), c.middle()); share.Cmp(band.Low.Base()) < 0 {
+		return share
+	}
+	return nil
 }
 
 // softWords are materials that set the torque instead of the bolt, and words by

@@ -99,6 +99,9 @@ func runOutsideWrenchRange(p *rule.Pass) {
 			for _, torque := range t.aims() {
 				torque = withDrag(f, torque)
 				if w, problem := misses(wrenches, adapters, torque, band); problem != "" {
+					if wrongTorque(p, f) {
+						return // the wrench would do for the right one
+					}
 					p.Report(w.At, rule.Called(w.Node)+" "+problem+".",
 						rule.Related(t.span(f, s), "The torque of "+rule.Called(f)+" stands here."))
 					return

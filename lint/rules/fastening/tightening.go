@@ -2,6 +2,7 @@ package fastening
 
 import (
 	"fettle/calc"
+	"fettle/lang/diag"
 	"fettle/lang/entry"
 	"fettle/lang/kind"
 	"fettle/lang/model"
@@ -131,3 +132,52 @@ func stages(s *model.Step, f *model.Node) []setting {
 
 // clamps reports a fastening that clamps; the others are not screened.
 func clamps(f *model.Node) bool { return f.Word("does") == "clamp" }
+
+// eachTorque calls visit for every torque that a manual gives: those of its
+// fastenings, at the fastening, and those of steps that differ, at the step.
+func eachTorque(p *rule.Pass, visit func(f, at *model.Node, attr string, t setting)) {
+	used := map[*model.Node]bool{}
+	tightenings(p, func(s *model.Step, f *model.Node) {
+		used[f] = true
+		if s.Has("to") {
+			for _, t := range settings(s.Node, "to") {
+				visit(f, s.Node, "to", t)
+			}
+		}
+	})
+	for _, f := range p.Entries {
+		if f.Def != entry.Fastening || f.Shared && !used[f] {
+			continue
+		}
+		for _, t := range settings(f, "torque") {
+			visit(f, f, "torque", t)
+		}
+	}
+}
+
+// wrongTorque reports a fastening whose torque is judged wrong for its bolt, so
+// that what follows from the number is said there.
+func wrongTorque(p *rule.Pass, f *model.Node) bool {
+	c := screened()(f)
+	if c == nil {
+		return false
+	}
+	band := p.Band("proof_band")
+	for _, t := range settings(f, "torque") {
+		if share, _ := c.highest(t, band); share != nil || c.lowest(f, t, band) != nil {
+			return true
+		}
+	}
+	return false
+}
+
+// consequences are the steps that tighten a fastening to a wrong torque.
+func consequences(p *rule.Pass, f *model.Node) []func(*diag.Finding) {
+	var all []func(*diag.Finding)
+	tightenings(p, func(s *model.Step, g *model.Node) {
+		if g == f && len(all) < 4 && !s.Has("to") {
+			all = append(all, rule.Related(s.Name, "Tightened to it here."))
+		}
+	})
+	return all
+}

@@ -100,13 +100,7 @@ func bounds(s *model.Step, attr, place string, ranges func() *values.Ranges) *ca
 		return nil
 	}
 	if l, ok := f.Limits(); ok {
-		var in calc.Interval
-		if l.Low != nil {
-			in.Lo = l.Low.Base()
-		}
-		if l.High != nil {
-			in.Hi = l.High.Base()
-		}
+		in := interval(l)
 		return &in
 	}
 	if shape := f.Expr.Type().Shape; shape != calc.NumberShape && shape != calc.LimitsShape {
@@ -114,6 +108,17 @@ func bounds(s *model.Step, attr, place string, ranges func() *values.Ranges) *ca
 	}
 	in := calc.RangeOf(values.Localize(f.Expr, place), ranges()).Number
 	return &in
+}
+
+// interval is all that limits allow, in base units.
+func interval(l calc.Limits) (in calc.Interval) {
+	if l.Low != nil {
+		in.Lo = l.Low.Base()
+	}
+	if l.High != nil {
+		in.Hi = l.High.Base()
+	}
+	return in
 }
 
 // apart reports two intervals with nothing in common.

@@ -76,6 +76,11 @@ func runOutsideInstrumentRange(p *rule.Pass) {
 			return
 		}
 		for _, place := range places(s) {
+			if likely, ok := s.Limits("likely", place); ok {
+				if accept, ok := s.Limits("accept", place); ok && apart(interval(likely), interval(accept)) {
+					continue // one of the two is wrong, and that is said
+				}
+			}
 			if t, problem, attr := beyond(s, place); problem != "" {
 				p.Report(t.At, rule.Called(t.Node)+" "+problem+".", rule.Related(s.At(attr), "The reading stands here."),
 					rule.Related(t.Node.At("range"), "The range stands here."))

@@ -71,8 +71,8 @@ procedure "wash" {
 func runHazardUntold(p *rule.Pass) {
 	order, steps := users(p, func(n *model.Node) bool { return hazard(n) != "" && len(messages(n)) == 0 })
 	for _, n := range order {
-		if slices.ContainsFunc(steps[n], func(s *model.Step) bool { return len(messages(s.Node)) > 0 }) {
-			continue
+		if len(messages(steps[n][0].Node)) > 0 {
+			continue // told where it is first met
 		}
 		more := []func(*diag.Finding){rule.Reason(hazard(n) + " The builder meets it unwarned.")}
 		for i, s := range steps[n] {

@@ -66,22 +66,54 @@ procedure "set" {
 
 func runLiftTooHeavy(p *rule.Pass) {
 	each := p.Threshold("one_person_lift")
+	type fault struct {
+		step    *model.Step
+		message string
+		more    []func(*diag.Finding)
+	}
+	faults := map[*model.Node]*fault{} // by the heaviest part, which is lifted again and again
+	var order []*model.Node
 	said := map[*model.Step]bool{}
 	for _, t := range p.Traces {
 		for i := range t.Lifts {
 			l := &t.Lifts[i]
-			if l.Act < 0 || l.Act >= len(t.Acts) || !l.Mass.Valid() {
+			if l.Act < 0 || l.Act >= len(t.Acts) || !l.Mass.Valid() || said[t.Acts[l.Act].Step] {
 				continue
 			}
 			s := t.Acts[l.Act].Step
-			problem, more := tooHeavy(l, each)
-			if problem == "" || said[s] {
+			message, more := tooHeavy(l, each)
+			if message == "" {
 				continue
 			}
 			said[s] = true
-			p.Report(s.Name, problem, more...)
+			key := heaviest(l)
+			if f := faults[key]; f != nil {
+				f.more = append(f.more, rule.Related(s.Name, "Lifted here, too."))
+				continue
+			}
+			faults[key] = &fault{s, message, more}
+			order = append(order, key)
 		}
 	}
+	for _, key := range order {
+		f := faults[key]
+		p.Report(f.step.Name, f.message, f.more...)
+	}
+}
+
+// heaviest is the part of a lift that weighs most.
+func heaviest(l *bench.Lift) *model.Node {
+	var heavy *model.Node
+	var most *calc.Quantity
+	for _, o := range l.Parts {
+		if o.Node == nil {
+			continue
+		}
+		if m := o.Node.Quantity("mass", o.Place); m != nil && (most == nil || m.Cmp(*most) > 0) {
+			heavy, most = o.Node, m
+		}
+	}
+	return heavy
 }
 
 // tooHeavy says what is wrong with a lift, or "". A hoist bears the whole of it.

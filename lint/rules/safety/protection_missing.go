@@ -8,6 +8,7 @@ import (
 	"fettle/lang/entry"
 	"fettle/lang/model"
 	"fettle/lang/schema"
+	"fettle/lang/source"
 	"fettle/lint/prose"
 	"fettle/lint/rule"
 )
@@ -24,7 +25,7 @@ var ProtectionMissing = &rule.Rule{
   faces = ["flange"]
 }
 
-supply "thinner" {
+supply "thinner" { # want "nothing to wear"
   name = "Cellulose thinner"
   kind = "solvent"
 
@@ -41,7 +42,7 @@ procedure "wash" {
   clean "flange" {
     title    = "Wash the flange of the cover"
     on       = [part.cover.face.flange]
-    supplies = [supply.thinner] # want "nothing to wear"
+    supplies = [supply.thinner]
   }
 }
 `,
@@ -76,16 +77,50 @@ procedure "wash" {
 }
 
 func runProtectionMissing(p *rule.Pass) {
+	bare := map[*model.Node][]*model.Step{} // supplies that could ask for it, and do not
+	var order []*model.Node
 	for _, s := range p.Steps() {
-		worn := protection(s)
-		if s.Damaged || unlisted(p, s, worn) || len(worn) > 0 {
+		if s.Damaged {
 			continue
 		}
-		if r, ok := harmful(s); ok {
-			p.Report(r.Span(s.Node), "This step uses "+rule.Called(r.To)+" and lists nothing to wear.",
-				rule.Related(r.To.Name, "It could ask for it here, for all steps."))
+		worn := protection(s)
+		g, at, from := unlisted(s, worn)
+		r, harmed := harmful(s)
+		switch {
+		case g != nil && from.Def == entry.Supply && !from.Has("ppe"), g == nil && harmed && len(worn) == 0 && r.To.Def == entry.Supply:
+			if g == nil {
+				from = r.To
+			}
+			if bare[from] == nil {
+				order = append(order, from)
+			}
+			bare[from] = append(bare[from], s)
+		case g != nil:
+			p.Report(s.At("ppe"), "A message of "+rule.Called(from)+" says to wear "+g.name+", and the step "+rule.Called(s.Node)+" lists none.",
+				rule.Reason("What is not on the list at the head of the step is still in its drawer when the message is read."),
+				rule.Related(at, "The message says so here."))
+		case harmed && len(worn) == 0:
+			p.Report(r.Span(s.Node), "This step uses "+rule.Called(r.To)+" and lists nothing to wear.", rule.Related(r.To.Name, "It is described here."))
+		case runsLoud(s) && len(worn) == 0:
+			p.Report(s.Name, rule.Called(s.Node)+" runs the machine by "+s.Word("by")+", and lists nothing to wear.", rule.Related(s.At("by"), "What drives it stands here."))
 		}
 	}
+	for _, n := range order {
+		var more []func(*diag.Finding)
+		for i, s := range bare[n] {
+			if i == 3 {
+				break
+			}
+			more = append(more, rule.Related(s.Name, "Used here with nothing to wear."))
+		}
+		p.Report(n.Name, rule.Called(n)+" says nothing to wear, and neither do the steps that use it.", more...)
+	}
+}
+
+// runsLoud reports a run by power or pressure, which asks for eyes or ears.
+func runsLoud(s *model.Step) bool {
+	by := s.Word("by")
+	return !byHand(s) && (by == "power" || by == "pressure")
 }
 
 // harmful is the first of the supplies and tools of a step that harms.
@@ -111,32 +146,28 @@ func harms(n *model.Node) bool {
 	return hazard(n) != "" || prose.Has(kindOf(n), "sealant", "threadlocker", "adhesive", "epoxy", "resin", "hardener", "retaining compound")
 }
 
-// unlisted reports, for the messages of a step and of its tools and supplies, what
-// they say to wear and the step does not list.
-func unlisted(p *rule.Pass, s *model.Step, worn []*model.Node) bool {
-	from := []*model.Node{s.Node}
-	for _, attr := range [...]string{"tools", "supplies"} {
-		for _, r := range s.AllRefs(attr) {
-			if r.To != nil && !slices.ContainsFunc(s.AllRefs("on"), func(on model.Ref) bool { return on.To == r.To }) { // looked at, not used
-				from = append(from, r.To)
-			}
+// unlisted is what the messages of a step, its tools and its supplies say to wear
+// and the step does not list, with where it is said and whose message it is.
+func unlisted(s *model.Step, worn []*model.Node) (*garment, source.Span, *model.Node) {
+	for _, n := range append([]*model.Node{s.Node}, met(s)...) {
+		if n.Def == entry.Part || n.Def == entry.Tool && looked(s, n) {
+			continue
 		}
-	}
-	for _, n := range from {
 		for _, m := range messages(n) {
 			for _, sentence := range prose.Sentences(m.Text("avoid")) {
 				g, at := asked(sentence.Text)
-				if g == nil || slices.ContainsFunc(worn, g.is) {
-					continue
+				if g != nil && !slices.ContainsFunc(worn, g.is) {
+					return g, sentence.Span(at, at+len(g.said(sentence.Text[at:]))), n
 				}
-				p.Report(s.At("ppe"), "A message of "+rule.Called(s.Node)+" says to wear "+g.name+", and the step lists none.",
-					rule.Reason("What is not on the list at the head of the step is still in its drawer when the message is read."),
-					rule.Related(sentence.Span(at, at+len(g.said(sentence.Text[at:]))), "The message says so here."))
-				return true
 			}
 		}
 	}
-	return false
+	return nil, source.Span{}, nil
+}
+
+// looked reports a tool that a step looks at or works on, and does not use.
+func looked(s *model.Step, tool *model.Node) bool {
+	return slices.ContainsFunc(s.AllRefs("on"), func(on model.Ref) bool { return on.To == tool })
 }
 
 // garment is one kind of protection and the words for it.
