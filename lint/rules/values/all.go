@@ -12,8 +12,10 @@ var All = []*rule.Rule{
 	NoExample,
 	NotANumber,
 	PlaceLeftOut,
+	ReadSometimes,
 	UnknownFunction,
 	UnknownReference,
+	UsedBeforeRead,
 	WrongArguments,
 	WrongType,
 }

@@ -84,28 +84,28 @@ procedure "size" {
 }
 
 func workThrough(p *rule.Pass, e *model.Node) {
-	given := values.Given{Options: map[string]string{}, Readings: map[string][]calc.Quantity{}}
+	build := values.Given{Options: map[string]string{}, Readings: map[string][]calc.Quantity{}}
 	for _, pair := range pairs(e, "options") {
 		if word, ok := pair.Value.(model.Exact); ok && pair.Key.To != nil {
-			given.Options[pair.Key.To.ID] = string(word)
+			build.Options[pair.Key.To.ID] = string(word)
 		}
 	}
 	for _, pair := range pairs(e, "readings") {
 		if f, ok := pair.Value.(*model.Formula); ok && pair.Key.To != nil && pair.Key.To.Step != nil {
 			if q := f.Quantity(); q != nil {
 				key := values.Key(pair.Key.To.Step, pair.Key.Place)
-				given.Readings[key] = []calc.Quantity{*q}
+				build.Readings[key] = []calc.Quantity{*q}
 			}
 		}
 	}
-	env := p.Plan().With(given)
+	env := p.Plan().With(build)
 	for _, pair := range pairs(e, "gives") {
 		if pair.Key.To == nil || pair.Key.To.Step == nil {
 			continue
 		}
 		s, place := pair.Key.To.Step, pair.Key.Place
 		about := []func(*diag.Finding){rule.Related(s.Name, "It is worked out here.")}
-		got := gives(env, pair.Key)
+		got := given(env, pair.Key)
 		if got == nil {
 			why := missing(env, s, place)
 			if problem := env.Problem(s, place); problem != nil {
@@ -128,8 +128,8 @@ func pairs(e *model.Node, attr string) []model.Pair {
 	return nil
 }
 
-// gives is the value that a key of `gives` stands for, or nil.
-func gives(env *values.Env, key model.Ref) calc.Value {
+// given is the value that a key of `gives` stands for, or nil.
+func given(env *values.Env, key model.Ref) calc.Value {
 	name := key.To.Step.Key()
 	if key.Name != "" {
 		name += "." + key.Name

@@ -31,7 +31,7 @@ procedure "size" {
     title     = "Measure the bore of the bush"
     on        = [part.shaft]
     tools     = [tool.bore_gauge_50]
-    accept    = "20.02..20.04 mm"
+    accept    = "20.01..20.05 mm"
     otherwise = "Stop. Ask the workshop for another bush."
   }
 
@@ -67,7 +67,7 @@ procedure "size" {
     title     = "Measure the bore of the bush"
     on        = [part.shaft]
     tools     = [tool.bore_gauge_50]
-    accept    = "20.02..20.04 mm"
+    accept    = "20.01..20.05 mm"
     otherwise = "Stop. Ask the workshop for another bush."
   }
 
