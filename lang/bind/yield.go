@@ -71,7 +71,7 @@ func (d *decoder) yieldOf(s *model.Step) *yield {
 	sb := d.source[s.Node]
 	switch s.Kind.Yields {
 	case kind.Reading:
-		d.readingDim(sb, y)
+		d.readingDim(s, sb, y)
 	case kind.Pack:
 		for _, name := range [...]string{"gap", "base"} {
 			if a := sb.Attr(name); a != nil {
@@ -130,18 +130,21 @@ func (d *decoder) silently(s *syntax.String) *calc.Literal {
 
 // readingDim finds what a step reads. What its one instrument reads, what it
 // expects and what it accepts each have a voice, and a named limit has two, since
-// a drawing stands behind it; the first of the most agreed on counts.
-func (d *decoder) readingDim(sb *syntax.Block, y *yield) {
-	var dims []calc.Dim
-	var voices []int
-	speak := func(dim calc.Dim, n int) {
-		for i := range dims {
+// a drawing stands behind it. The most agreed on counts; where they are even the
+// worked examples decide, and after them the first.
+func (d *decoder) readingDim(s *model.Step, sb *syntax.Block, y *yield) {
+	var dims [4]calc.Dim
+	var voices [4]int
+	n := 0
+	speak := func(dim calc.Dim, weight int) {
+		for i := range n {
 			if dims[i] == dim {
-				voices[i] += n
+				voices[i] += weight
 				return
 			}
 		}
-		dims, voices = append(dims, dim), append(voices, n)
+		dims[n], voices[n] = dim, weight
+		n++
 	}
 	if a := sb.Attr("tools"); a != nil {
 		if can := d.instruments(a.Expr); len(can) == 1 {
@@ -155,23 +158,58 @@ func (d *decoder) readingDim(sb *syntax.Block, y *yield) {
 		}
 		switch e := a.Expr.(type) {
 		case *syntax.String:
-			if lit := d.silently(e); lit != nil && lit.Dim() != calc.Plain && (name != "agree_within" || len(dims) == 0) {
-				speak(lit.Dim(), 1)
+			lit := d.silently(e)
+			if lit == nil || lit.Dim() == calc.Plain || name == "agree_within" && n > 0 && lit.Dim().Fits(calc.TemperatureDiff) {
+				continue
 			}
+			speak(lit.Dim(), 1)
 		case *syntax.Traversal:
 			if e.Root == entry.Limit.Name && len(e.Steps) > 0 {
-				if n := d.m.Find("limit." + e.Steps[0].Name); n != nil {
-					if lim, ok := n.Limits("range", ""); ok {
-						speak(lim.Type().Dim, 2)
+				if limit := d.m.Find("limit." + e.Steps[0].Name); limit != nil {
+					if l, ok := limit.Limits("range", ""); ok {
+						speak(l.Type().Dim, 2)
 					}
 				}
 			}
 		}
 	}
+	if n == 2 && voices[0] == voices[1] {
+		d.exampleDims(s, func(dim calc.Dim) { speak(dim, 1) })
+	}
 	most := 0
-	for i, n := range voices {
-		if n > most {
-			y.dim, y.known, most = dims[i], true, n
+	for i := range n {
+		if voices[i] > most {
+			y.dim, y.known, most = dims[i], true, voices[i]
+		}
+	}
+}
+
+// exampleDims gives the dimension that the first worked example of the step's
+// procedure reads at the step.
+func (d *decoder) exampleDims(s *model.Step, speak func(calc.Dim)) {
+	sb := d.source[s.Procedure]
+	if sb == nil {
+		return
+	}
+	for _, child := range sb.Blocks {
+		a := child.Attr("readings")
+		if child.Type != entry.Example.Name || a == nil {
+			continue
+		}
+		readings, ok := a.Expr.(*syntax.Object)
+		if !ok {
+			continue
+		}
+		for _, pair := range readings.Pairs {
+			key, ok := pair.Key.(*syntax.Traversal)
+			value, isString := pair.Value.(*syntax.String)
+			if !ok || !isString || key.Root != s.Def.Name || len(key.Steps) == 0 || key.Steps[0].Name != s.ID {
+				continue
+			}
+			if lit := d.silently(value); lit != nil && lit.Dim() != calc.Plain {
+				speak(lit.Dim())
+				return
+			}
 		}
 	}
 }
