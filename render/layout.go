@@ -2,6 +2,7 @@ package render
 
 import (
 	"fmt"
+	"strconv"
 	"strings"
 	"unicode"
 
@@ -19,7 +20,9 @@ import (
 // place, unless what it says differs from place to place.
 func (l *lowering) layOut() {
 	l.cards = map[*model.Step][]string{}
-	for _, p := range l.m.Procedures {
+	l.numbers = map[*model.Node]string{}
+	for i, p := range l.m.Procedures {
+		l.numbers[p] = strconv.Itoa(i + 1)
 		if p.Places() != nil {
 			for _, s := range p.Steps {
 				l.placed(s, p.Places())
@@ -157,11 +160,7 @@ func (l *lowering) ref(n *model.Node, place string) Ref {
 		r.Place = l.at(n.Step, place)
 		r.Title = l.line(n.Text("title"), &scope{l, r.Place}).Plain()
 	default:
-		for i, p := range l.m.Procedures {
-			if p == n {
-				r.Number = fmt.Sprint(i + 1)
-			}
-		}
+		r.Number = l.numbers[n]
 		for _, p := range n.Places() {
 			if p == place || r.Place == "" {
 				r.Place = p

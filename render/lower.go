@@ -52,16 +52,17 @@ func Lower(m *model.Manual, o Options) *Document {
 
 // lowering is the state of one Lower.
 type lowering struct {
-	m      *model.Manual
-	o      Options
-	plan   *values.Plan
-	env    *values.Env
-	ranges *values.Ranges
-	style  calc.Style
-	cards  map[*model.Step][]string // the places of which each has a printed step of its own
-	full   map[*model.Node]bool     // messages that have been printed in full
-	used   map[*model.Node][]Ref    // steps that use a tool, supply or PPE, in order
-	draws  map[*model.Node]int      // how many choices draw on a graded part
+	m       *model.Manual
+	o       Options
+	plan    *values.Plan
+	env     *values.Env
+	ranges  *values.Ranges
+	style   calc.Style
+	numbers map[*model.Node]string   // of procedures
+	cards   map[*model.Step][]string // the places of which each has a printed step of its own
+	full    map[*model.Node]bool     // messages that have been printed in full
+	used    map[*model.Node][]Ref    // steps that use a tool, supply or PPE, in order
+	draws   map[*model.Node]int      // how many choices draw on a graded part
 }
 
 // scope is what a name means at one place of the work.

@@ -200,10 +200,8 @@ func (w *stepWriter) needs() {
 // use notes that the step needs something, for the lists in front.
 func (w *stepWriter) use(n *model.Node) {
 	refs := w.used[n]
-	for _, r := range refs {
-		if r.ID == w.out.ID {
-			return
-		}
+	if k := len(refs); k > 0 && refs[k-1].ID == w.out.ID {
+		return
 	}
 	w.used[n] = append(refs, w.out.Ref)
 }

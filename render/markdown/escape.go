@@ -11,7 +11,7 @@ import (
 // left alone, so that the result reads well as it is.
 func escape(s string) string {
 	s = render.Printable(s)
-	if !strings.ContainsAny(s, "\\`*_[]<>&|~#\n\t$:@") {
+	if !strings.ContainsAny(s, "\\`*_[]<>&|~\n\t$:@.#") {
 		return s
 	}
 	s = strings.Join(strings.FieldsFunc(s, func(r rune) bool { return r == '\n' || r == '\t' }), " ")
@@ -29,8 +29,8 @@ func escape(s string) string {
 			if i+1 < len(s) && s[i+1] != ' ' {
 				b.WriteByte('\\')
 			}
-		case ':', '@': // no reader shall turn an address into a link by itself
-			if strings.HasPrefix(s[i:], "://") || c == '@' && inside(s, i) {
+		case ':', '@', '.': // no reader shall turn an address into a link by itself
+			if strings.HasPrefix(s[i:], "://") || c == '@' || c == '.' && strings.HasSuffix(strings.ToLower(s[:i]), "www") {
 				b.WriteByte('\\')
 			}
 		}
