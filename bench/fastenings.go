@@ -108,7 +108,7 @@ func (r *run) tightenJoint(o *op, e *effect, j id) {
 		r.checkLubricant(o, e.attr, j)
 	}
 	n := r.bolts.edit(j)
-	n.locked = n.locked && o.from == "tight" || n.glued && n.grip != tight
+	n.locked = n.locked || n.glued && n.grip != tight // loosening opens a lock; what was locked too early stays so
 	if n.locked && n.grip != tight {
 		n.lockedAt = r.act
 	}
@@ -125,7 +125,8 @@ func (r *run) tightenJoint(o *op, e *effect, j id) {
 // checkFound asks that the joint is as the step says it finds it.
 func (r *run) checkFound(o *op, attr string, j id) {
 	g, def := r.bolts.at[j], &r.joints[j]
-	tolerant := r.maybe || g.maybe
+	early := g.locked && g.grip != tight // which has been said
+	tolerant := r.maybe || g.maybe || early
 	switch {
 	case g.grip == off:
 		if tolerant {
@@ -142,6 +143,9 @@ func (r *run) checkFound(o *op, attr string, j id) {
 		n.begun, n.grip = r.act, started
 	case g.grip == tight && o.from == "tight":
 	case g.grip == tight && g.fresh && o.from != "loosened":
+	case o.from == "tight" && g.grip == started && !tolerant && !r.tightensLater(j) && r.branch == nil:
+		r.neverTight(o, j, "taken as tight here")
+		r.bolts.edit(j).grip = tight
 	case o.from == "tight" && !tolerant:
 		b := r.breach(NotAsFound, o, "from", r.jointObject(j))
 		r.cause(b, max(g.begun, g.looseAt), "", map[grip]string{started: "only started by hand here", loose: "loosened here"}[g.grip])
@@ -315,7 +319,9 @@ func (r *run) lockJoint(o *op, e *effect, j id) {
 	r.reach(o, e.attr, target{aFastening, j})
 	g, def := r.bolts.at[j], &r.joints[j]
 	if g.grip != tight && !r.maybe && !g.maybe && !g.settled {
-		if ev, ok := next(r.grips[j], r.act, is(kind.Tightens)); ok && r.branch == nil {
+		ev, later := next(r.grips[j], r.act, is(kind.Tightens))
+		later = later && r.branch == nil
+		if later {
 			b := r.breach(LockedLoose, o, e.attr, r.jointObject(j))
 			r.cause(b, ev.act, "", "tightened only here")
 		} else if g.grip == off || r.branch != nil {
@@ -324,7 +330,9 @@ func (r *run) lockJoint(o *op, e *effect, j id) {
 		} else {
 			r.neverTight(o, j, "locked here")
 		}
-		r.bolts.edit(j).grip = tight
+		if !later {
+			r.bolts.edit(j).grip = tight
+		}
 	}
 	devices := o.byParts
 	if len(devices) == 0 && o.byGlue == nil {

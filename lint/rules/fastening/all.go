@@ -35,8 +35,8 @@ var All = []*rule.Rule{
 	ThreadStripsFirst,
 	TightenedTwice,
 	TorqueWithoutBasis,
+	TurnsTheWrongWay,
 	UnsoundPattern,
 	WrenchNotJudged,
-	WrongWay,
-	WrongWrenchSetting,
+	WrongSetting,
 }

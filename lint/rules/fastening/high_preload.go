@@ -9,11 +9,11 @@ import (
 	"fettle/lint/rule"
 )
 
-// HighPreload: a clamp whose torque pulls it above the proof band, or past proof load at the slippery end of the friction band.
+// HighPreload: a clamp whose torque pulls it above the proof band, or past yield at the slippery end of the friction band.
 var HighPreload = &rule.Rule{
 	Name:     "fastening/high-preload",
 	Severity: diag.Doubt,
-	Finds:    "A clamp whose torque pulls it above the proof band, or past proof load at the slippery end of the friction band.",
+	Finds:    "A clamp whose torque pulls it above the proof band, or past yield at the slippery end of the friction band.",
 	Why:      "A bolt pulled past its proof load stays longer for good, holds less than it should, and breaks at the next tightening.",
 	Remedy:   "Lower the torque, use a stronger class, or state the nut_factor or friction that was measured.",
 	Source:   "ISO 898-1 and SAE J429 proof loads; short form from Shigley, 9th ed., Eq. 8-27; full form from VDI 2230. The band is common practice, no source.",
@@ -108,22 +108,28 @@ func runHighPreload(p *rule.Pass) {
 
 // highest is the share of proof load that a torque may reach, where that is too
 // much, and the limit that it is above: that of the band at the middle of the
-// friction, and proof load itself at the slippery end of it or at the highest
-// torque. nil where all is well. Both extremes at once are left out: ordinary
-// workshop torques would not bear them.
+// friction, and yield (proof load where no yield is known) at the slippery end of
+// it or at the highest torque. nil where all is well. Both extremes at once are
+// left out, as ordinary workshop torques would not bear them.
 func (c *clamp) highest(t setting, band calc.Limits) (share, limit *big.Rat) {
-	proof := big.NewRat(1, 1)
 	most := c.net(t.most(), c.drag.Low)
-	if share = c.share(most, c.middle()); band.High != nil && share.Cmp(band.High.Base()) > 0 && share.Cmp(proof) > 0 {
-		return share, proof
-	}
-	for _, share := range []*big.Rat{c.share(most, c.factor.Low), c.share(c.net(t.High, c.drag.Low), c.middle())} {
-		if share.Cmp(proof) > 0 {
-			return share, proof
-		}
-	}
+	share = c.share(most, c.middle())
 	if band.High != nil && share.Cmp(band.High.Base()) > 0 {
 		return share, band.High.Base()
 	}
+	yield := c.yield()
+	for _, share := range []*big.Rat{c.share(most, c.factor.Low), c.share(c.net(t.High, c.drag.Low), c.middle())} {
+		if share.Cmp(yield) > 0 {
+			return share, yield
+		}
+	}
 	return nil, nil
+}
+
+// yield is yield over proof, 1 where the class does not tell.
+func (c *clamp) yield() *big.Rat {
+	if !c.strength.Yield.Valid() || !c.strength.Proof.Valid() {
+		return big.NewRat(1, 1)
+	}
+	return new(big.Rat).Quo(c.strength.Yield.Base(), c.strength.Proof.Base())
 }

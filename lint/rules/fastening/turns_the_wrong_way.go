@@ -13,9 +13,9 @@ import (
 	"fettle/lint/rule"
 )
 
-// WrongWay: prose that turns a fastener the wrong way for its thread, or calls the thread by the wrong hand.
-var WrongWay = &rule.Rule{
-	Name:     "fastening/wrong-way",
+// TurnsTheWrongWay: prose that turns a fastener the wrong way for its thread, or calls the thread by the wrong hand.
+var TurnsTheWrongWay = &rule.Rule{
+	Name:     "fastening/turns-the-wrong-way",
 	Severity: diag.Error,
 	Finds:    "Prose that turns a fastener the wrong way for its thread, or calls the thread by the wrong hand.",
 	Why:      "The builder leans on the wrench the wrong way, and a stuck left-hand nut is sheared by who means to undo it.",
@@ -86,10 +86,10 @@ procedure "settle" {
   }
 }
 `,
-	Run: runWrongWay,
+	Run: runTurnsTheWrongWay,
 }
 
-func runWrongWay(p *rule.Pass) {
+func runTurnsTheWrongWay(p *rule.Pass) {
 	threads := map[string]joint.Thread{}
 	for _, s := range p.Steps() {
 		f, tightens := turns(s)

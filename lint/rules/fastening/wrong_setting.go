@@ -13,9 +13,9 @@ import (
 	"fettle/lint/tooling"
 )
 
-// WrongWrenchSetting: a setting of the wrench, written in words or as the torque of the step, that is not what the adapter asks for.
-var WrongWrenchSetting = &rule.Rule{
-	Name:     "fastening/wrong-wrench-setting",
+// WrongSetting: a setting of the wrench, written in words or as the torque of the step, that is not what the adapter asks for.
+var WrongSetting = &rule.Rule{
+	Name:     "fastening/wrong-setting",
 	Severity: diag.Error,
 	Finds:    "A setting of the wrench, written in words or as the torque of the step, that is not what the adapter asks for.",
 	Why:      "An adapter makes the lever longer: the same setting gives the fastener more.",
@@ -103,10 +103,10 @@ procedure "settle" {
   }
 }
 `,
-	Run: runWrongWrenchSetting,
+	Run: runWrongSetting,
 }
 
-func runWrongWrenchSetting(p *rule.Pass) {
+func runWrongSetting(p *rule.Pass) {
 	tightenings(p, func(s *model.Step, f *model.Node) {
 		tools := tooling.Of(s)
 		wrenches, adapters := tooling.Wrenches(tools), tooling.Adapters(tools)
