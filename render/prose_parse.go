@@ -33,7 +33,7 @@ func (l *lowering) prose(t *model.Text, sc *scope) []Block {
 		return nil
 	}
 	if plainParagraph(src) {
-		return []Block{{Kind: Paragraph, Line: standIns(strings.Join(strings.Fields(src), " "), values)}}
+		return []Block{{Kind: Paragraph, Line: standIns(oneLine(src), values)}}
 	}
 	p := &proseReader{lowering: l, src: []byte(src), values: values}
 	return p.blocks(commonMark.Parse(text.NewReader(p.src)))
@@ -45,7 +45,14 @@ func (l *lowering) line(t *model.Text, sc *scope) Line {
 		return nil
 	}
 	src, values := l.flat(t, sc)
-	return standIns(strings.Join(strings.Fields(src), " "), values)
+	return standIns(oneLine(src), values)
+}
+
+// oneLine puts the lines and blanks of a text together; a no-break space stays.
+func oneLine(s string) string {
+	return strings.Join(strings.FieldsFunc(s, func(r rune) bool {
+		return r == ' ' || r == '\n' || r == '\t' || r == '\r'
+	}), " ")
 }
 
 // flat is the text with a stand-in for each value.
@@ -107,7 +114,7 @@ func standIns(s string, values []Inline) Line {
 // which is so for most texts and saves parsing them.
 func plainParagraph(s string) bool {
 	for line := range strings.SplitSeq(strings.TrimRight(s, "\n"), "\n") {
-		if line == "" || strings.HasSuffix(line, "  ") {
+		if line == "" || strings.HasSuffix(line, " ") || strings.Contains(line, "  ") {
 			return false
 		}
 		if c := line[0]; !('A' <= c && c <= 'Z' || 'a' <= c && c <= 'z' || c >= 0x80) {
