@@ -219,18 +219,58 @@ func percent(share, beside *big.Rat) string {
 // unstop takes the full stop off a sentence that goes on.
 func unstop(s string) string { return strings.TrimSuffix(s, ".") }
 
-// screened gives what is known of a fastening that clamps, worked out once; nil
-// for one that does not clamp or cannot be judged.
-func screened() func(f *model.Node) *clamp {
-	known := map[*model.Node]*clamp{}
-	return func(f *model.Node) *clamp {
-		c, ok := known[f]
-		if !ok {
-			if clamps(f) {
-				c, _ = clampOf(f)
-			}
-			known[f] = c
-		}
-		return c
+// screen remembers what is known of clamps: most fastenings of a manual are alike.
+type screen struct {
+	clamps map[string]looked
+	shares map[asked]verdict
+}
+
+type looked struct {
+	clamp   *clamp
+	missing *missing
+}
+
+type asked struct {
+	clamp  *clamp
+	torque string
+}
+
+type verdict struct{ share, limit *big.Rat }
+
+func newScreen() *screen {
+	return &screen{clamps: map[string]looked{}, shares: map[asked]verdict{}}
+}
+
+// of is what is known of a fastening that clamps, or what is missing; neither for
+// one that does not clamp.
+func (s *screen) of(f *model.Node) (*clamp, *missing) {
+	if !clamps(f) {
+		return nil, nil
 	}
+	var key strings.Builder
+	for i := range f.Attrs {
+		switch a := &f.Attrs[i]; a.Def.Name {
+		case "thread", "bolt_class", "proof", "lubricant", "nut_factor", "friction", "drag", "drag_included":
+			key.WriteString(a.Def.Name)
+			key.WriteString(f.ValueSpan(a).Text())
+			key.WriteByte(0)
+		}
+	}
+	l, ok := s.clamps[key.String()]
+	if !ok {
+		l.clamp, l.missing = clampOf(f)
+		s.clamps[key.String()] = l
+	}
+	return l.clamp, l.missing
+}
+
+// judge is the verdict of work on a torque of a clamp, worked out once for all
+// torques that are written alike.
+func (s *screen) judge(c *clamp, text string, work func() (share, limit *big.Rat)) (share, limit *big.Rat) {
+	v, ok := s.shares[asked{c, text}]
+	if !ok {
+		v.share, v.limit = work()
+		s.shares[asked{c, text}] = v
+	}
+	return v.share, v.limit
 }

@@ -86,13 +86,13 @@ procedure "settle" {
 
 func runHighPreload(p *rule.Pass) {
 	band := p.Band("proof_band")
-	clamped := screened()
+	known := newScreen()
 	eachTorque(p, func(f, at *model.Node, attr string, t setting) {
-		c := clamped(f)
+		c, _ := known.of(f)
 		if c == nil {
 			return
 		}
-		share, limit := c.highest(t, band)
+		share, limit := known.judge(c, t.text(at), func() (*big.Rat, *big.Rat) { return c.highest(t, band) })
 		if share == nil {
 			return
 		}

@@ -88,14 +88,14 @@ procedure "settle" {
 
 func runLowPreload(p *rule.Pass) {
 	band := p.Band("proof_band")
-	clamped := screened()
+	known := newScreen()
 	eachTorque(p, func(f, at *model.Node, attr string, t setting) {
-		c := clamped(f)
-		if c == nil || at != f {
-			return // a step may well tighten by less on the way
+		c, _ := known.of(f)
+		if c == nil || at != f || f.Has("angle") {
+			return // a step may well tighten by less on the way, and an angle does the rest
 		}
-		share := c.lowest(f, t, band)
-		if share == nil {
+		share, _ := known.judge(c, t.text(f), func() (*big.Rat, *big.Rat) { return c.lowest(t, band), nil })
+		if share == nil || soft(f) {
 			return
 		}
 		remedy := "Raise the torque. Where something soft in the joint sets it, name its material, or say so in basis."
@@ -109,9 +109,9 @@ func runLowPreload(p *rule.Pass) {
 }
 
 // lowest is the share of proof load that a torque reaches, where that is too
-// little; nil where all is well, or where something other than the bolt sets it.
-func (c *clamp) lowest(f *model.Node, t setting, band calc.Limits) *big.Rat {
-	if band.Low == nil || f.Has("angle") || soft(f) {
+// little; nil where all is well.
+func (c *clamp) lowest(t setting, band calc.Limits) *big.Rat {
+	if band.Low == nil {
 		return nil
 	}
 	if share := c.share(c.net(t.least(), c.drag.High), c.middle()); share.Cmp(band.Low.Base()) < 0 {

@@ -87,7 +87,7 @@ procedure "settle" {
 }
 
 func runOutsideWrenchRange(p *rule.Pass) {
-	band := p.Band("wrench_range")
+	scales := scales{share: p.Band("wrench_range"), known: map[*model.Node]scale{}}
 	tightenings(p, func(s *model.Step, f *model.Node) {
 		tools := tooling.Of(s)
 		wrenches := tooling.Wrenches(tools)
@@ -98,7 +98,7 @@ func runOutsideWrenchRange(p *rule.Pass) {
 		for _, t := range append(stages(s, f), targets(s, f)...) {
 			for _, torque := range t.aims() {
 				torque = withDrag(f, torque)
-				if w, problem := misses(wrenches, adapters, torque, band); problem != "" {
+				if w, problem := scales.miss(wrenches, adapters, torque); problem != "" {
 					if wrongTorque(p, f) {
 						return // the wrench would do for the right one
 					}
@@ -127,52 +127,65 @@ func withDrag(f *model.Node, torque calc.Quantity) calc.Quantity {
 	return b.High
 }
 
-// misses gives, where no wrench of a step works at a torque, the wrench that
-// comes nearest and what is wrong with it.
-func misses(wrenches, adapters []tooling.Tool, torque calc.Quantity, share calc.Limits) (tooling.Tool, string) {
-	var at tooling.Tool
-	problem := ""
+// scales remembers the part of each wrench's scale in which it is trusted.
+type scales struct {
+	share calc.Limits
+	known map[*model.Node]scale
+}
+
+type scale struct {
+	low, high calc.Quantity
+	stated    bool
+}
+
+func (s *scales) of(w tooling.Tool) scale {
+	k, ok := s.known[w.Node]
+	if ok {
+		return k
+	}
+	if r, ok := w.Range(); ok && calc.Torque.Fits(r.Low.Dim()) {
+		k = scale{low: r.Low, high: r.High, stated: true}
+		if s.share.Low != nil {
+			if l := part(r.High, *s.share.Low); l.Cmp(k.low) > 0 {
+				k.low = l
+			}
+		}
+		if s.share.High != nil {
+			if h := part(r.High, *s.share.High); h.Cmp(k.high) < 0 {
+				k.high = h
+			}
+		}
+	}
+	s.known[w.Node] = k
+	return k
+}
+
+// miss gives, where no wrench of a step works at a torque, the wrench that comes
+// nearest and what is wrong with it.
+func (s *scales) miss(wrenches, adapters []tooling.Tool, torque calc.Quantity) (at tooling.Tool, problem string) {
 	for _, w := range wrenches {
-		scale, ok := w.Range()
-		if !ok || !calc.Torque.Fits(scale.Low.Dim()) {
+		k := s.of(w)
+		if !k.stated {
 			return w, ""
 		}
 		setting, through := torque, ""
 		if len(adapters) > 0 {
-			s, ok := tooling.Setting(torque, w, adapters[0])
+			set, ok := tooling.Setting(torque, w, adapters[0])
 			if !ok {
 				return w, ""
 			}
-			setting, through = s, " through "+rule.Called(adapters[0].Node)
+			setting, through = set, " through "+rule.Called(adapters[0].Node)
 		}
-		low, high := working(scale, share)
-		shown := show(setting, scale.High) + through
 		switch {
-		case setting.Cmp(high) > 0:
-			at, problem = w, "is set to "+shown+", beyond its "+show(high, scale.High)
-		case setting.Cmp(low) < 0 && problem == "":
-			at, problem = w, "is set to "+shown+", below the "+show(low, scale.High)+" from which it is trusted"
-		case setting.Cmp(low) >= 0:
+		case setting.Cmp(k.high) > 0:
+			at, problem = w, "is set to "+show(setting, k.high)+through+", beyond its "+show(k.high, k.high)
+		case setting.Cmp(k.low) >= 0:
 			return w, ""
+		case problem == "":
+			at, problem = w, "is set to "+show(setting, k.high)+through+", below the "+show(k.low, k.high)+" from which it is trusted"
 		}
 	}
 	return at, problem
-}
-
-// working is the part of a wrench's scale in which it is trusted.
-func working(scale joint.Band, share calc.Limits) (low, high calc.Quantity) {
-	low, high = scale.Low, scale.High
-	if share.Low != nil {
-		if l := part(scale.High, *share.Low); l.Cmp(low) > 0 {
-			low = l
-		}
-	}
-	if share.High != nil {
-		if h := part(scale.High, *share.High); h.Cmp(high) < 0 {
-			high = h
-		}
-	}
-	return low, high
 }
 
 // part is a share of a quantity, in its unit.

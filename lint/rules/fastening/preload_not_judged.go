@@ -80,11 +80,12 @@ procedure "settle" {
 }
 
 func runPreloadNotJudged(p *rule.Pass) {
+	known := newScreen()
 	tightened(p, func(f *model.Node) {
-		if !clamps(f) || !f.Has("torque") {
+		if !f.Has("torque") {
 			return
 		}
-		_, m := clampOf(f)
+		_, m := known.of(f)
 		if m == nil || f.Has("basis") && !m.unread {
 			return
 		}

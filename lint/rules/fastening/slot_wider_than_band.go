@@ -103,7 +103,7 @@ procedure "settle" {
 
 func runSlotWiderThanBand(p *rule.Pass) {
 	const slots = 6 // on a castellated nut, ISO 7035
-	clamped := screened()
+	known := newScreen()
 	for _, f := range p.Having("to_slot") {
 		if f.Def != entry.Fastening || !f.Flag("to_slot") || f.Damaged {
 			continue
@@ -114,7 +114,7 @@ func runSlotWiderThanBand(p *rule.Pass) {
 					rule.Related(f.At("to_slot"), "It is turned on to a slot."))
 				break
 			}
-			c := clamped(f)
+			c, _ := known.of(f)
 			if c == nil || soft(f) {
 				break
 			}

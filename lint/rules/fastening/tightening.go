@@ -114,6 +114,12 @@ func (s setting) String() string {
 	return calc.Style{}.Limits(&s.Low, &s.High).First
 }
 
+// text is the torque as it stands in the source of n.
+func (s setting) text(n *model.Node) string {
+	at := s.formula.Expr.Span()
+	return n.File.Span(int(at.Start), int(at.End)).Text()
+}
+
 // targets are the torques of one tightening: `to`, or those of the fastening.
 func targets(s *model.Step, f *model.Node) []setting {
 	if s.Has("to") {
@@ -158,13 +164,13 @@ func eachTorque(p *rule.Pass, visit func(f, at *model.Node, attr string, t setti
 // wrongTorque reports a fastening whose torque is judged wrong for its bolt, so
 // that what follows from the number is said there.
 func wrongTorque(p *rule.Pass, f *model.Node) bool {
-	c := screened()(f)
+	c, _ := newScreen().of(f)
 	if c == nil {
 		return false
 	}
 	band := p.Band("proof_band")
 	for _, t := range settings(f, "torque") {
-		if share, _ := c.highest(t, band); share != nil || c.lowest(f, t, band) != nil {
+		if share, _ := c.highest(t, band); share != nil || c.lowest(t, band) != nil && !f.Has("angle") && !soft(f) {
 			return true
 		}
 	}

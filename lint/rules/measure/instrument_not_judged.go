@@ -1,6 +1,8 @@
 package measure
 
 import (
+	"math/big"
+
 	"fettle/lang/diag"
 	"fettle/lang/model"
 	"fettle/lint/prose"
@@ -81,18 +83,11 @@ procedure "check" {
 
 func runInstrumentNotJudged(p *rule.Pass) {
 	said := map[*model.Node]bool{}
-	serves := served(p)
+	var serves func(*model.Step) (*big.Rat, use)
 	readings(p, func(s *model.Step) {
-		dim, ok := dimension(s)
-		if !ok {
-			return
-		}
-		if width, _ := serves(s); width == nil {
-			return
-		}
 		var bare []tooling.Tool
 		for _, t := range tooling.Of(s) {
-			if !t.Shows(dim) {
+			if len(t.Reads()) == 0 {
 				continue
 			}
 			if t.Has("resolution") || t.Has("accuracy") || t.Damaged || fixed(t) {
@@ -100,7 +95,20 @@ func runInstrumentNotJudged(p *rule.Pass) {
 			}
 			bare = append(bare, t)
 		}
+		dim, ok := dimension(s)
+		if len(bare) == 0 || !ok {
+			return
+		}
+		if serves == nil {
+			serves = served(p)
+		}
+		if width, _ := serves(s); width == nil {
+			return
+		}
 		for _, t := range bare {
+			if !t.Shows(dim) {
+				continue
+			}
 			if !said[t.Node] {
 				said[t.Node] = true
 				p.Report(t.Name, rule.Called(t.Node)+" states neither resolution nor accuracy.", rule.Related(t.At, "It takes this reading."))

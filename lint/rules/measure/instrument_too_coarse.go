@@ -102,7 +102,7 @@ func runInstrumentTooCoarse(p *rule.Pass) {
 			return
 		}
 		p.Report(at.At, rule.Called(at.Node)+" is too coarse: it "+problem+".",
-			rule.Reason("The reading serves a tolerance of "+use.width+" in the end"+use.through+". A reading just inside the limit may be a part well outside it."),
+			rule.Reason("The reading serves a tolerance of "+use.width()+" in the end"+use.through()+". A reading just inside the limit may be a part well outside it."),
 			rule.Related(use.node.At(use.attr), "The tolerance stands here."))
 	})
 }

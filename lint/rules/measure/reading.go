@@ -46,10 +46,27 @@ func dimension(s *model.Step) (calc.Dim, bool) {
 
 // use is one tolerance that a reading serves.
 type use struct {
-	node    *model.Node
-	attr    string
-	width   string // as printed
-	through string // " through “Work out the clearance”", or ""
+	node        *model.Node
+	attr, place string
+	own         bool // the limits of the reading itself
+}
+
+// width is the width of the limits, as printed.
+func (u use) width() string {
+	l, _ := u.node.Limits(u.attr, u.place)
+	decimals, low := l.High.Decimals, new(big.Rat)
+	if l.Low != nil {
+		decimals, low = max(decimals, l.Low.Decimals), l.Low.Base()
+	}
+	return calc.FromBase(new(big.Rat).Sub(l.High.Base(), low), l.High.Unit.Difference(), decimals).String()
+}
+
+// through names the step through which the reading serves them, or "".
+func (u use) through() string {
+	if u.own {
+		return ""
+	}
+	return " through " + rule.Called(u.node)
 }
 
 // served finds for every reading the narrowest tolerance that it serves: its own,
@@ -73,16 +90,15 @@ func served(p *rule.Pass) func(s *model.Step) (*big.Rat, use) {
 			continue
 		}
 		for _, place := range places(s) {
-			width, shown := widthOf(s, limits, place)
+			width := widthOf(s, limits, place)
 			if width == nil {
 				continue
 			}
-			u := use{node: s.Node, attr: limits, width: shown}
+			u := use{node: s.Node, attr: limits, place: place, own: formula == ""}
 			if formula == "" {
 				offer(s.Node, width, u)
 				continue
 			}
-			u.through = " through " + rule.Called(s.Node)
 			errors := &spread{pass: p, ranges: ranges}
 			if f := s.Formula(formula, place); f != nil {
 				errors.follow(f.Expr, big.NewRat(1, 1))
@@ -115,27 +131,25 @@ func tolerance(s *model.Step) (limits, formula string) {
 	return "", ""
 }
 
-// widthOf is the width of limits with two ends, in base units and as printed.
-// Limits from zero up to a most, such as a run-out, count from zero.
-func widthOf(s *model.Step, attr, place string) (*big.Rat, string) {
+// widthOf is the width of limits with two ends, in base units. Limits from zero
+// up to a most, such as a run-out, count from zero.
+func widthOf(s *model.Step, attr, place string) *big.Rat {
 	l, ok := s.Limits(attr, place)
 	if !ok || l.High == nil || l.High.Dim() == calc.Plain {
-		return nil, ""
+		return nil
 	}
-	low := l.Low
-	if low == nil {
-		if attr != "accept" || s.Kind.Yields != kind.Reading || l.High.Sign() <= 0 || l.High.Dim().IsPoint() {
-			return nil, ""
-		}
-		zero := calc.FromBase(new(big.Rat), l.High.Unit, l.High.Decimals)
-		low = &zero
+	low := new(big.Rat)
+	switch {
+	case l.Low != nil:
+		low = l.Low.Base()
+	case attr != "accept" || s.Kind.Yields != kind.Reading || l.High.Dim().IsPoint():
+		return nil
 	}
-	width := new(big.Rat).Sub(l.High.Base(), low.Base())
+	width := new(big.Rat).Sub(l.High.Base(), low)
 	if width.Sign() <= 0 {
-		return nil, ""
+		return nil
 	}
-	unit := l.High.Unit.Difference()
-	return width, calc.FromBase(width, unit, max(l.High.Decimals, low.Decimals)).String()
+	return width
 }
 
 // spread is how much of an error in each reading reaches a formula: the size of

@@ -3,6 +3,7 @@ package measure
 import (
 	"regexp"
 	"strconv"
+	"strings"
 
 	"fettle/lang/diag"
 	"fettle/lang/model"
@@ -93,7 +94,11 @@ func runSpotsMeasuredAsOne(p *rule.Pass) {
 		}
 		if s.Places == nil && spots < 2 {
 			for _, attr := range [...]string{"title", "text"} {
-				for _, sentence := range prose.Sentences(s.Text(attr)) {
+				t := s.Text(attr)
+				if t == nil || !severalSpots(t.Plain()) {
+					continue
+				}
+				for _, sentence := range prose.Sentences(t) {
 					if m := manySpots.FindStringIndex(sentence.Text); m != nil {
 						p.Report(sentence.Span(m[0], m[1]), rule.Called(s.Node)+" is measured at several spots, and asks for one reading.",
 							rule.Related(s.Name, "The reading is asked for here."))
@@ -103,6 +108,16 @@ func runSpotsMeasuredAsOne(p *rule.Pass) {
 			}
 		}
 	})
+}
+
+// severalSpots is a quick look for what manySpots finds.
+func severalSpots(text string) bool {
+	for _, w := range [...]string{"spots", "places", "points", "positions", "heights", "ends", "sides", "corners"} {
+		if strings.Contains(text, w) {
+			return true
+		}
+	}
+	return false
 }
 
 var manySpots = regexp.MustCompile(`(?i)\b(?:at|in|on) (?:the )?(?:two|three|four|five|six|eight|both|[2-9]) (?:\w+ )?(?:spots|places|points|positions|heights|ends|sides|corners)\b`)

@@ -79,8 +79,14 @@ procedure "wash" {
 func runProtectionMissing(p *rule.Pass) {
 	bare := map[*model.Node][]*model.Step{} // supplies that could ask for it, and do not
 	var order []*model.Node
+	asking := map[*model.Node]bool{}
+	for _, n := range p.Entries {
+		if len(messages(n)) > 0 || harms(n) {
+			asking[n] = true
+		}
+	}
 	for _, s := range p.Steps() {
-		if s.Damaged {
+		if s.Damaged || len(s.Blocks) == 0 && !runsLoud(s) && !meets(s, asking) {
 			continue
 		}
 		worn := protection(s)
@@ -115,6 +121,20 @@ func runProtectionMissing(p *rule.Pass) {
 		}
 		p.Report(n.Name, rule.Called(n)+" says nothing to wear, and neither do the steps that use it.", more...)
 	}
+}
+
+// meets reports a step that names one of the entries.
+func meets(s *model.Step, entries map[*model.Node]bool) bool {
+	for i := range s.Attrs {
+		if refs, ok := s.Attrs[i].Value.(model.Refs); ok {
+			for _, r := range refs {
+				if entries[r.To] {
+					return true
+				}
+			}
+		}
+	}
+	return false
 }
 
 // runsLoud reports a run by power or pressure, which asks for eyes or ears.
