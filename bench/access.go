@@ -82,7 +82,15 @@ func (r *run) inTheWay(o *op, attr string, t target, l id) {
 	p := &r.pieces.at[l]
 	cover := r.bodyObject(l)
 	switch {
+	case p.on == 0: // only taken as on
+		r.lay(l)
+		return
 	case p.maybe && r.branch == nil: // there under some readings only
+	case r.items[r.index.bodies[l].item].tool && r.branch == nil && p.fitted >= 0 && !r.takenLater(l):
+		b := r.breachAt(ToolLeftOn, p.fitted, "", cover)
+		r.here(b, o, "in the way of this step")
+		r.lay(l)
+		return
 	case p.trial && !r.comesOff(l) && p.fitted >= 0:
 		b := r.breachAt(TrialNeverUndone, p.fitted, "", cover)
 		r.here(b, o, "in the way of this step")
@@ -100,11 +108,23 @@ func (r *run) inTheWay(o *op, attr string, t target, l id) {
 // setAside takes a body that is in the way as taken off, where the author fits
 // it again later, or else as no longer in the way.
 func (r *run) setAside(l id) {
-	if e, ok := next(r.moves[l], r.act, anything); ok && puts(e.verb) && r.branch == nil {
+	e, ok := next(r.moves[l], r.act, anything)
+	again := ok && puts(e.verb)
+	for _, j := range r.index.bodies[l].fastens {
+		if e, ok := next(r.grips[j], r.act, anything); ok && e.verb == kind.Starts {
+			again = true
+		}
+	}
+	if again && r.branch == nil {
 		r.lay(l)
 	} else {
 		r.pieces.edit(l).through = true
 	}
+}
+
+func (r *run) takenLater(b id) bool {
+	_, ok := next(r.moves[b], r.act, takes)
+	return ok
 }
 
 // declareCover points at where the catalogue says that l covers t.

@@ -94,9 +94,7 @@ func (r *run) wetJoint(o *op, j id, direct bool) {
 // seal lays a bead: its faces must be clean, and its clocks run.
 func (r *run) seal(o *op, slot id) {
 	s := o.seal
-	for _, t := range s.faces {
-		r.checkClean(o, t)
-	}
+	r.checkClean(o, s)
 	r.checkKeepClear(o, s)
 	for _, t := range s.faces {
 		r.dirty(t)
@@ -133,47 +131,68 @@ func (r *run) seal(o *op, slot id) {
 	r.open = append(r.open[:len(r.open):len(r.open)], i)
 }
 
-// checkClean asks that a face is clean. A part of the kit that names no faces
-// comes clean.
-func (r *run) checkClean(o *op, t target) {
-	if t.sort != aBody && t.sort != aSurface {
-		return
-	}
-	first, n := r.surfaces(t)
-	if t.sort == aBody && n == 1 {
-		return
-	}
-	var latest, dirtied int32 = -1, -1
-	for s := first; s < first+n; s++ {
-		f := &r.films.at[s]
-		if f.clean && r.start-f.since <= r.house.cleanFor+slack {
-			return
+// checkClean asks that every face of a seal is clean, and says so once.
+func (r *run) checkClean(o *op, s *sealing) {
+	var never, since []target
+	for _, t := range s.faces {
+		if t.sort != aBody && t.sort != aSurface || hasTarget(never, t) || hasTarget(since, t) {
+			continue
 		}
-		latest, dirtied = max(latest, f.cleaned), max(dirtied, f.dirtied)
-	}
-	if r.maybe || r.branch != nil && latest < 0 {
-		return
-	}
-	if latest < 0 {
-		b := r.breach(NotCleaned, o, r.faceAttr(o, t), r.object(t))
-		for act := range r.acts[r.act:] {
-			later := r.act + int32(act)
-			if p := &r.ops[r.acts[later].slot]; later > r.act && p.has(kind.Cleans) && hasTarget(p.on, t) {
-				r.cause(b, later, "", "cleaned only here")
-				break
-			}
+		switch ok, cleaned, _ := r.isClean(t); {
+		case ok || r.maybe || r.branch != nil && cleaned < 0:
+		case cleaned < 0:
+			never = append(never, t)
+		default:
+			since = append(since, t)
 		}
+	}
+	dirty := append(never, since...)
+	if len(dirty) == 0 {
 		return
 	}
-	b := r.breach(Dirtied, o, r.faceAttr(o, t), r.object(t))
-	r.cause(b, latest, "", "cleaned here")
-	if dirtied > latest {
+	var objects []Object
+	for _, t := range dirty {
+		objects = append(objects, r.object(t))
+	}
+	if len(never) > 0 {
+		b := r.breach(NotCleaned, o, r.faceAttr(o, never[0]), objects...)
+		r.cause(b, r.cleanedLater(never[0]), "", "cleaned only here")
+		return
+	}
+	_, cleaned, dirtied := r.isClean(dirty[0])
+	b := r.breach(Dirtied, o, r.faceAttr(o, dirty[0]), objects...)
+	r.cause(b, cleaned, "", "cleaned here")
+	if dirtied > cleaned {
 		r.cause(b, dirtied, "", "made dirty again here")
 		return
 	}
 	b.Want = quantity(r.house.cleanFor)
-	b.Got = quantity(r.start - r.t.Acts[latest].End)
-	r.cause(b, r.longest(latest, r.act), "", "the longest time in between")
+	b.Got = quantity(r.start - r.t.Acts[cleaned].End)
+	r.cause(b, r.longest(cleaned, r.act), "", "the longest time in between")
+}
+
+// isClean says whether a face is clean now, and when it was last cleaned and
+// made dirty. A part of the kit that names no faces comes clean.
+func (r *run) isClean(t target) (ok bool, cleaned, dirtied int32) {
+	first, n := r.surfaces(t)
+	ok = t.sort == aBody && n == 1
+	cleaned, dirtied = -1, -1
+	for s := first; s < first+n; s++ {
+		f := &r.films.at[s]
+		ok = ok || f.clean && r.start-f.since <= r.house.cleanFor+slack
+		cleaned, dirtied = max(cleaned, f.cleaned), max(dirtied, f.dirtied)
+	}
+	return ok, cleaned, dirtied
+}
+
+// cleanedLater is a later act that cleans a face, or -1.
+func (r *run) cleanedLater(t target) int32 {
+	for act := r.act + 1; int(act) < len(r.acts); act++ {
+		if o := &r.ops[r.acts[act].slot]; o.has(kind.Cleans) && hasTarget(o.on, t) {
+			return act
+		}
+	}
+	return -1
 }
 
 func hasTarget(ts []target, t target) bool {

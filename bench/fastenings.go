@@ -78,8 +78,8 @@ func (r *run) onTrial(j id) id {
 // undone; from there on it counts as fitted for good.
 func (r *run) carriedOn(o *op, attr string, j id) {
 	for b := r.onTrial(j); b != none; b = r.onTrial(j) {
-		if r.comesOff(b) || r.branch != nil {
-			return
+		if _, again := next(r.moves[b], r.act, anything); again || r.branch != nil {
+			return // undone later, or in the way later
 		}
 		br := r.breach(TrialAsFinal, o, attr, r.bodyObject(b))
 		r.cause(br, r.pieces.at[b].fitted, "trial", "fitted for trial here")
@@ -140,7 +140,7 @@ func (r *run) checkFound(o *op, attr string, j id) {
 			r.screwIn(o, attr, j, p)
 		}
 		n := r.bolts.edit(j)
-		n.begun, n.grip = r.act, started
+		n.begun, n.grip, n.trial = r.act, started, r.onTrial(j) != none
 	case g.grip == tight && o.from == "tight":
 	case g.grip == tight && g.fresh && o.from != "loosened":
 	case o.from == "tight" && g.grip == started && !tolerant && !r.tightensLater(j) && r.branch == nil:
@@ -167,7 +167,7 @@ func (r *run) checkStack(o *op, attr string, j id) {
 		return
 	}
 	bottom := def.stack[len(def.stack)-1]
-	var missing []id
+	var missing, apart []id
 	var late []int32
 	for _, b := range def.stack {
 		if !r.present[r.bodies[b].item] || r.together(b, bottom) || r.bodies[b].base || has(o.without, b) || r.pieces.at[b].maybe {
@@ -177,6 +177,9 @@ func (r *run) checkStack(o *op, attr string, j id) {
 		if e, ok := next(r.moves[r.root(b)], r.act, puts); ok && r.branch == nil {
 			missing, late = append(missing, b), append(late, e.act)
 		}
+		apart = append(apart, b)
+	}
+	for _, b := range apart {
 		r.assume(b)
 		r.join(b, bottom)
 	}
@@ -195,6 +198,12 @@ func (r *run) checkLubricant(o *op, attr string, j id) {
 	def, g := &r.joints[j], &r.bolts.at[j]
 	if g.grip == tight || r.maybe || o.from == "tight" || o.from == "loosened" {
 		return
+	}
+	if def.wet != nil && def.wet == def.glue {
+		if g.wet == nil {
+			return // the lock is missing, and that is said
+		}
+		r.bolts.edit(j).glued = true
 	}
 	wrong := def.wet != nil && !g.oiled || def.dry && g.wet != nil && g.wet != def.glue
 	if !wrong || r.branch != nil && g.fresh {
@@ -226,6 +235,9 @@ func (r *run) slackenJoint(o *op, e *effect, j id) {
 // no later step does so, else nothing to loosen.
 func (r *run) notTight(o *op, attr string, j id) {
 	g := r.bolts.at[j]
+	if g.grip == started && r.branch != nil {
+		return // said where it is never tightened
+	}
 	if e, ok := next(r.grips[j], -1, is(kind.Tightens)); g.grip == started && (!ok || e.act > r.act) && r.branch == nil && !g.settled {
 		b := r.breachAt(NeverTightened, g.begun, "", r.jointObject(j))
 		r.here(b, o, "taken as tight here")

@@ -110,7 +110,7 @@ func (r *run) finishBody(i id, lost map[*model.Node]bool) {
 		b := r.breachAt(NeverRefitted, p.taken, "", r.bodyObject(i))
 		r.cause(b, p.fitted, "", "fitted here before")
 		lost[it.node] = true
-	case p.ever && !p.wasTrial || def.base || p.meant || it.node.Flag("spare") || !it.node.Flag("supplied") || lost[it.node] || !r.mine(it.node):
+	case p.ever && !p.wasTrial || def.base || p.meant && r.everFitted(i) || it.node.Flag("spare") || !it.node.Flag("supplied") || lost[it.node] || !r.mine(it.node):
 	case !it.each && r.usedElsewhere(it, i):
 	default:
 		b := r.entry(NeverFitted, it.node, "", r.bodyObject(i))
@@ -121,6 +121,11 @@ func (r *run) finishBody(i id, lost map[*model.Node]bool) {
 		r.needed(b, i)
 		lost[it.node] = it.each == false
 	}
+}
+
+func (r *run) everFitted(i id) bool {
+	_, ok := next(r.moves[i], -1, puts)
+	return ok
 }
 
 func (r *run) usedElsewhere(it *item, i id) bool {
@@ -196,6 +201,11 @@ func (r *run) finishTorques() {
 func (r *run) lookedAt(slot, j id, act int32) bool {
 	if r.words.at[slot].held >= 0 {
 		return true
+	}
+	for _, s := range r.joints[j].guards {
+		if w := &r.words.at[s]; w.act > act && w.told {
+			return true // looked at and not held, which is said
+		}
 	}
 	for _, s := range r.joints[j].checked {
 		if w := &r.words.at[s]; w.act > act && w.held >= w.act {

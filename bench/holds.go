@@ -40,7 +40,6 @@ func (r *run) check(o *op, slots []id) (late bool) {
 		w = r.words.edit(s)
 		w.held = r.act
 		if w.lid != none && !w.told {
-			w.told = true
 			r.unheld(s, o)
 			late = true
 		}
@@ -146,13 +145,20 @@ func (r *run) forget(slots []id, lid id) {
 // unheld reports something critical that was covered before its hold; hold is
 // the hold that came too late, or nil.
 func (r *run) unheld(slot id, hold *op) {
-	w := &r.words.at[slot]
+	w := r.words.edit(slot)
+	w.told = true
+	if i, ok := r.unheldBy[w.lidAt]; ok { // one cover over several: one breach
+		b := &r.t.Breaches[i]
+		r.cause(b, w.act, "", "accepted here")
+		return
+	}
 	o := &r.ops[slot]
 	var what Object
 	if objects := o.objects(); len(objects) > 0 {
 		what = r.object(objects[0])
 	}
 	b := r.breachAt(CoveredUnheld, w.lidAt, "", r.slotObject(slot), what)
+	r.unheldBy[w.lidAt] = len(r.t.Breaches) - 1
 	r.cause(b, w.act, "", "accepted here")
 	if hold != nil {
 		r.here(b, hold, "held only here")

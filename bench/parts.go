@@ -95,8 +95,7 @@ func (r *run) draw(o *op, b id, attr string) int32 {
 		switch {
 		case r.sameStep(o, p.byStep) || r.maybe || p.maybe:
 		case it.tool:
-			br := r.breach(ToolElsewhere, o, attr, r.bodyObject(b), r.seatObject(b))
-			r.cause(br, p.fitted, "", "put on here, and still on")
+			r.toolTaken(o, attr, b, b)
 		default:
 			br := r.breach(FittedTwice, o, attr, r.bodyObject(b))
 			r.cause(br, p.fitted, "", "fitted here already")
@@ -108,9 +107,7 @@ func (r *run) draw(o *op, b id, attr string) int32 {
 		switch spent := r.spent(b); {
 		case r.maybe || p.maybe:
 		case it.tool:
-			other := r.elsewhere(b)
-			br := r.breach(ToolElsewhere, o, attr, r.bodyObject(b), r.bodyObject(other))
-			r.cause(br, r.pieces.at[other].fitted, "", "put on here, and still on")
+			r.toolTaken(o, attr, b, r.elsewhere(b))
 		case spent > 0:
 			br := r.breach(SpentUsedAgain, o, attr, r.bodyObject(b))
 			r.cause(br, p.taken, "", "spent here")
@@ -135,6 +132,25 @@ func (r *run) draw(o *op, b id, attr string) int32 {
 		want = max(1, left)
 	}
 	return want
+}
+
+// toolTaken reports a tool that is still on somewhere when it is needed here:
+// left on, where nothing takes it off later.
+func (r *run) toolTaken(o *op, attr string, b, on id) {
+	if _, ok := next(r.moves[on], r.act, takes); (!ok || on != b && !r.comesOff(on)) && r.branch == nil {
+		br := r.breachAt(ToolLeftOn, r.pieces.at[on].fitted, "", r.bodyObject(on))
+		r.here(br, o, "needed again here")
+		if on != b {
+			r.lay(on)
+		}
+		return
+	}
+	where := r.bodyObject(on)
+	if on == b {
+		where = r.seatObject(b)
+	}
+	br := r.breach(ToolElsewhere, o, attr, r.bodyObject(b), where)
+	r.cause(br, r.pieces.at[on].fitted, "", "put on here, and still on")
 }
 
 // left is how many pieces of a body's item the kit still holds.
@@ -188,6 +204,9 @@ func (r *run) restsOnTrial(o *op, attr string, below []id) {
 		if p.on == 0 || !p.trial || p.maybe || r.maybe || r.branch != nil || r.comesOff(b) {
 			continue
 		}
+		if _, again := next(r.moves[b], r.act, puts); again {
+			continue // in the way later, or fitted over
+		}
 		br := r.breach(TrialAsFinal, o, attr, r.bodyObject(b))
 		r.cause(br, p.fitted, "trial", "fitted for trial here")
 		r.pieces.edit(b).trial = false
@@ -199,12 +218,9 @@ func (r *run) restsOnTrial(o *op, attr string, below []id) {
 // neither goes anywhere any more.
 func (r *run) checkSeats(o *op, b id, attr string) {
 	def := &r.bodies[b]
-	var main id = none
+	main := none
 	for _, seat := range def.seats {
-		if !r.present[r.bodies[seat].item] {
-			continue
-		}
-		if main == none || r.root(main) != r.root(seat) && r.bodies[r.root(seat)].base && !r.bodies[r.root(main)].base {
+		if r.counts(seat) && (main == none || r.firmer(seat, main)) {
 			main = seat
 		}
 	}
@@ -212,7 +228,7 @@ func (r *run) checkSeats(o *op, b id, attr string) {
 		return
 	}
 	for _, seat := range def.seats {
-		if seat == main || !r.present[r.bodies[seat].item] || r.together(seat, main) {
+		if seat == main || !r.counts(seat) || r.together(seat, main) {
 			continue
 		}
 		root := r.root(seat)
@@ -229,6 +245,28 @@ func (r *run) checkSeats(o *op, b id, attr string) {
 		r.assume(root)
 		r.join(root, main)
 	}
+}
+
+// counts says whether a seat is in the kit, and on or still to come.
+func (r *run) counts(seat id) bool {
+	if !r.present[r.bodies[seat].item] {
+		return false
+	}
+	if r.bodies[seat].base || r.pieces.at[seat].on > 0 || r.pieces.at[seat].meant {
+		return true
+	}
+	_, ok := next(r.moves[seat], r.act, puts)
+	return ok
+}
+
+// firmer says whether a stands on more than b does: on the bench, or in the
+// larger group.
+func (r *run) firmer(a, b id) bool {
+	x, y := r.bodies[r.root(a)].base, r.bodies[r.root(b)].base
+	if x != y {
+		return x
+	}
+	return r.sizes.at[r.pieces.at[a].group] > r.sizes.at[r.pieces.at[b].group]
 }
 
 // root is the body at the bottom of what b stands on.
@@ -338,6 +376,7 @@ func (r *run) take(o *op, b id, attr string) {
 	r.uncover(with)
 	q := r.pieces.edit(b)
 	on := q.on
+	q.meant = false
 	q.on, q.taken, q.byStep, q.maybe, q.wasTrial, q.trial, q.through = 0, r.act, o.step, r.maybe, q.trial, false, false
 	r.account(q, it, o, min(on, max(q.least, 1)))
 	q.least = 0
@@ -405,7 +444,10 @@ func (r *run) free(o *op, b id, attr string) []id {
 }
 
 func (r *run) under(o *op, b, l id, attr string) {
-	if !r.pieces.at[l].maybe {
+	if p := &r.pieces.at[l]; p.on == 0 { // only taken as on
+		r.lay(l)
+		return
+	} else if !p.maybe {
 		br := r.breach(RemovedUnder, o, attr, r.bodyObject(b), r.bodyObject(l))
 		r.cause(br, r.pieces.at[l].fitted, "", "fitted here, and still on")
 	}
@@ -437,6 +479,9 @@ func (r *run) isLock(b id) bool { return len(r.bodies[b].locks) > 0 }
 // lay takes a body off without asking anything.
 func (r *run) lay(b id) {
 	with, across := r.loaded(&r.state, b)
+	for _, j := range r.bodies[b].fastens {
+		r.release(j)
+	}
 	p := r.pieces.edit(b)
 	p.on, p.meant, p.trial, p.taken = 0, false, false, r.act
 	for _, c := range with {

@@ -32,13 +32,15 @@ type run struct {
 	act    int32 // the act that is being done
 	maybe  bool  // it is done under a reading only
 	branch *model.Node
-	since  int32         // act of the last run that is not by hand, or -1
-	driven []string      // kinds of run that there have been
-	open   []id          // seals that still want something
-	bare   []int32       // acts whose time was assumed, in order
-	told   map[key]bool  // what has been said about a slot
-	start  time.Duration // of the act
-	end    time.Duration
+	since  int32        // act of the last run that is not by hand, or -1
+	driven []string     // kinds of run that there have been
+	open   []id         // seals that still want something
+	bare   []int32      // acts whose time was assumed, in order
+	told   map[key]bool // what has been said about a slot
+
+	unheldBy map[int32]int // by act that covered something unheld: the breach
+	start    time.Duration // of the act
+	end      time.Duration
 }
 
 type key struct {
@@ -58,7 +60,7 @@ func (x *index) run(c Choice) *Trace {
 
 func (x *index) newRun(c Choice, keep func(id) bool) *run {
 	p := x.plan(c, keep)
-	r := &run{index: x, plan: p, state: newState(x, p), since: -1, told: map[key]bool{}}
+	r := &run{index: x, plan: p, state: newState(x, p), since: -1, told: map[key]bool{}, unheldBy: map[int32]int{}}
 	r.t = &Trace{Manual: x.m, Choice: c, Acts: make([]Act, 0, len(p.acts))}
 	for _, m := range p.moved {
 		b := r.entry(OutOfOrder, m.procedure, "after", Object{Node: m.after})

@@ -121,7 +121,7 @@ func TestSeals(t *testing.T) {
   seal "lid" {
     title     = "Lay a bead"
     on        = [part.housing.face.flange] # want "dirtied"
-    between   = [part.lid.face.flange] # want "dirtied"
+    between   = [part.lid.face.flange]
     supplies  = [supply.sealant]
     closed_by = fit.lid
     takes     = "3 min"

@@ -82,6 +82,9 @@ func (p *planner) stuck(t target, why string, act int32) {
 func (p *planner) reach(t target) {
 	for l := p.lidOn(t); l != none && p.out.Stuck == nil; l = p.lidOn(t) {
 		p.takeOff(l)
+		if p.covers(l) { // taken as on, so there is nothing to take off
+			p.pieces.edit(l).through = true
+		}
 	}
 }
 

@@ -1,13 +1,11 @@
 package bench
 
-// checkTools asks that no tool is needed at two places at once.
+// checkTools asks that no tool is needed at two places at once. What holds the
+// part may well be fitted to it.
 func (r *run) checkTools(o *op) {
 	for _, t := range o.tools {
-		r.checkFree(o, t, "tools")
-	}
-	for _, t := range o.heldBy { // often listed among the tools as well
-		if !has(o.tools, t) {
-			r.checkFree(o, t, "held_by")
+		if !has(o.heldBy, t) {
+			r.checkFree(o, t, "tools")
 		}
 	}
 }
