@@ -15,6 +15,11 @@ type Plan struct {
 
 	mu         sync.Mutex
 	selections map[target]*Selection
+
+	coverMu sync.Mutex
+	ranges  *Ranges // of the covers
+	covers  map[string]covered
+	proofs  map[string]proven
 }
 
 // target is a step at a place; "" for a step that is at no place.
@@ -31,7 +36,8 @@ type draw struct {
 
 // NewPlan reads the order in which choices draw on the kit.
 func NewPlan(m *model.Manual) *Plan {
-	p := &Plan{Manual: m, draws: map[*model.Node][]draw{}, selections: map[target]*Selection{}}
+	p := &Plan{Manual: m, draws: map[*model.Node][]draw{}, selections: map[target]*Selection{},
+		covers: map[string]covered{}, proofs: map[string]proven{}}
 	n := 0
 	Work(m, func(s *model.Step, place string) {
 		n++

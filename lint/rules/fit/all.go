@@ -4,4 +4,12 @@ package fit
 import "fettle/lint/rule"
 
 // All lists the rules, sorted by name.
-var All = []*rule.Rule{}
+var All = []*rule.Rule{
+	ImpossiblePieces,
+	MoreThanKit,
+	NotDecided,
+	NotGraded,
+	NotServed,
+	RunsShort,
+	SizeNeverUsed,
+}

@@ -76,7 +76,7 @@ procedure "float" {
 			}
 		}
 		for _, n := range p.Entries {
-			if n.Shared || n.Def == entry.HouseRules || p.Used(n) || told[n] || n.Flag("spare") {
+			if n.Shared || n.Def == entry.HouseRules || p.Used(n) || told[n] || n.Flag("spare") || n.Whole("in_place", "", 0) > 0 {
 				continue
 			}
 			p.Report(n.Name, "Nothing uses the "+called(n.Def)+" "+rule.Called(n)+".")

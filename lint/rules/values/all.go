@@ -5,8 +5,13 @@ import "fettle/lint/rule"
 
 // All lists the rules, sorted by name.
 var All = []*rule.Rule{
+	BranchNeverTaken,
+	CanLeaveItsLimit,
 	CircularCalculation,
+	DivisionByZero,
 	ExampleFails,
+	LikelyNotStated,
+	LimitTwice,
 	MinusInName,
 	NeverUsed,
 	NoExample,

@@ -100,7 +100,7 @@ func workThrough(p *rule.Pass, e *model.Node) {
 	}
 	env := p.Plan().With(build)
 	for _, pair := range pairs(e, "gives") {
-		if pair.Key.To == nil || pair.Key.To.Step == nil {
+		if pair.Key.To == nil || pair.Key.To.Step == nil || cannotChoose(p, pair.Key.To.Step) {
 			continue
 		}
 		s, place := pair.Key.To.Step, pair.Key.Place

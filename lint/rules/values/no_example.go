@@ -1,9 +1,12 @@
 package values
 
 import (
+	"errors"
+
 	"fettle/lang/diag"
 	"fettle/lang/kind"
 	"fettle/lang/model"
+	"fettle/lang/values"
 	"fettle/lint/rule"
 )
 
@@ -77,7 +80,7 @@ procedure "size" {
 			}
 		}
 		for _, s := range p.Steps() {
-			if shown[s.Node] || s.Damaged {
+			if shown[s.Node] || s.Damaged || cannotChoose(p, s) {
 				continue
 			}
 			if s.Kind.Yields == kind.Pack || s.Kind.Yields == kind.Number && s.Has("accept") {
@@ -85,4 +88,18 @@ procedure "size" {
 			}
 		}
 	},
+}
+
+// cannotChoose reports a choice that no rule of group fit lets through, so that no
+// example can be right.
+func cannotChoose(p *rule.Pass, s *model.Step) bool {
+	if !values.Chooses(s) {
+		return false
+	}
+	for _, place := range values.Places(s) {
+		if _, err := p.Plan().Selection(s, place); err != nil && !errors.Is(err, values.ErrOpenLimits) {
+			return true
+		}
+	}
+	return false
 }
