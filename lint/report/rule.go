@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"regexp"
 	"strings"
+	"unicode"
 
 	"fettle/lint/rule"
 )
@@ -20,11 +21,38 @@ func Rule(r *rule.Rule) string {
 	return b.String()
 }
 
-var wants = regexp.MustCompile(`(?m)[ \t]*# want(@-?\d+)? .*$`)
+var (
+	wantLine = regexp.MustCompile(`(?m)^[ \t]*# want(@[+-]?\d+)? .*\n`)
+	want     = regexp.MustCompile(`(?m)[ \t]*# want(@[+-]?\d+)? .*$`)
+)
 
+// fragment prints a fragment without what its test looks for.
 func fragment(b *strings.Builder, title, text string) {
-	text = strings.Trim(wants.ReplaceAllString(text, ""), "\n")
+	if long(text) {
+		return
+	}
+	text = strings.Map(func(r rune) rune {
+		if r != '\n' && unicode.IsControl(r) {
+			return unicode.ReplacementChar
+		}
+		return r
+	}, strings.ToValidUTF8(text, "\uFFFD"))
+	text = strings.Trim(want.ReplaceAllString(wantLine.ReplaceAllString(text, ""), ""), "\n")
 	if text != "" {
 		fmt.Fprintf(b, "%s:\n\n```hcl\n%s\n```\n\n", title, text)
 	}
+}
+
+// long reports a fragment that was made to break a limit, and that nobody reads.
+func long(text string) bool {
+	const lines, width = 200, 300
+	if strings.Count(text, "\n") > lines {
+		return true
+	}
+	for line := range strings.SplitSeq(text, "\n") {
+		if len(line) > width {
+			return true
+		}
+	}
+	return false
 }
