@@ -186,7 +186,9 @@ func (r *run) driveTools(o *op, groups map[id]bool) {
 			}
 			br := r.breachAt(ToolLeftOn, p.fitted, "", r.bodyObject(b))
 			r.here(br, o, "run here with the tool on")
-			r.lay(b)
+			if !r.comesOff(b) {
+				r.lay(b)
+			}
 		}
 	}
 }

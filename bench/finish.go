@@ -1,9 +1,11 @@
 package bench
 
 import (
+	"cmp"
 	"slices"
 
 	"fettle/lang/entry"
+	"fettle/lang/kind"
 	"fettle/lang/model"
 )
 
@@ -105,29 +107,52 @@ func (r *run) finishBody(i id, lost map[*model.Node]bool) {
 	case p.on > 0 && p.trial:
 		r.breachAt(TrialNeverUndone, p.fitted, "", r.bodyObject(i))
 		lost[it.node] = true
-	case p.on > 0 || len(def.fastens) > 0 && p.ever || r.isLock(i) && p.ever:
+	case len(def.fastens) > 0 && p.ever || r.isLock(i) && p.ever || p.on > 0 && p.fitted < 0:
+	case p.on > 0:
+		if !it.graded && it.node.Flag("supplied") && !it.node.Flag("spare") && r.mine(it.node) && !lost[it.node] && r.left(i) > 0 {
+			r.neverFitted(i)
+			lost[it.node] = !it.each
+		}
 	case p.taken >= 0 && p.gone == 0 && !p.wasTrial:
 		b := r.breachAt(NeverRefitted, p.taken, "", r.bodyObject(i))
 		r.cause(b, p.fitted, "", "fitted here before")
 		lost[it.node] = true
-	case p.ever && !p.wasTrial || def.base || p.meant && r.everFitted(i) || it.node.Flag("spare") || !it.node.Flag("supplied") || lost[it.node] || !r.mine(it.node):
+	case def.base || it.graded && p.ever && !p.wasTrial || it.node.Flag("spare") || lost[it.node] || !r.mine(it.node):
+	case !it.node.Flag("supplied") && !r.restedOn(i):
+	case p.ever && !p.wasTrial && (it.graded || !it.node.Flag("supplied") || r.left(i) <= 0):
 	case !it.each && r.usedElsewhere(it, i):
 	default:
-		b := r.entry(NeverFitted, it.node, "", r.bodyObject(i))
-		b.Place = def.place
-		if p.taken >= 0 {
-			r.cause(b, p.fitted, "", "fitted for trial only here")
-		}
-		r.needed(b, i)
-		lost[it.node] = it.each == false
+		r.neverFitted(i)
+		lost[it.node] = !it.each
 	}
 }
 
-func (r *run) everFitted(i id) bool {
-	_, ok := next(r.moves[i], -1, puts)
-	return ok
+// neverFitted reports a part of the kit that is left over.
+func (r *run) neverFitted(i id) {
+	p := &r.pieces.at[i]
+	n := r.items[r.bodies[i].item].node
+	b := r.entry(NeverFitted, n, "", r.bodyObject(i))
+	b.Place = r.bodies[i].place
+	if p.fitted >= 0 && p.wasTrial {
+		r.cause(b, p.fitted, "", "fitted for trial only here")
+	} else {
+		r.cause(b, p.fitted, "quantity", "not all of them are fitted here")
+	}
+	r.needed(b, i)
 }
 
+// restedOn says whether something is on that sits on a body.
+func (r *run) restedOn(i id) bool {
+	for _, l := range r.bodies[i].load {
+		if r.pieces.at[l].on > 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// usedElsewhere says whether pieces of the same heap were fitted at other
+// places.
 func (r *run) usedElsewhere(it *item, i id) bool {
 	for _, c := range it.bodies {
 		if c != i && r.pieces.at[c].ever {
@@ -170,8 +195,17 @@ func (r *run) finishWord(slot id) {
 	if w.lid != none && !w.told {
 		r.unheld(slot, nil)
 	}
+	o := &r.ops[slot]
+	if w.act >= 0 && !w.maybe && o.has(kind.Sets) {
+		for _, j := range o.locksWith {
+			if g := &r.bolts.at[j]; g.tightAt < w.act && !g.settled && !r.absent[j] {
+				b := r.breachAt(NeverTightened, w.act, "locks_with", r.jointObject(j))
+				r.cause(b, g.tightAt, "", "tightened here, before it was set")
+				return
+			}
+		}
+	}
 	if w.stale >= 0 && !w.maybe {
-		o := &r.ops[slot]
 		b := r.breachAt(SettingDisturbed, w.act, "locks_with", r.slotObject(slot), r.jointObject(o.locksWith[0]))
 		r.cause(b, w.stale, "", "tightened here, and not read again")
 	}
@@ -246,6 +280,15 @@ func (r *run) finishGroups(lost map[*model.Node]bool) {
 			main = id(i)
 		}
 	}
+	// Which of equals is the machine must not hang on the order of files: the one
+	// that something is fitted to first.
+	begun := r.begun(find)
+	slices.SortStableFunc(leaders, func(a, b id) int { return cmp.Compare(begun[find(a)], begun[find(b)]) })
+	for _, l := range slices.Backward(leaders) {
+		if size[find(l)] == size[find(main)] {
+			main = l
+		}
+	}
 	var apart []id
 	for _, l := range leaders {
 		n := r.items[r.bodies[l].item].node
@@ -258,6 +301,18 @@ func (r *run) finishGroups(lost map[*model.Node]bool) {
 	}
 	b := r.entry(NeverJoins, r.items[r.bodies[apart[0]].item].node, "", r.bodyObjects(apart[:min(len(apart), 8)])...)
 	declared(b, r.items[r.bodies[main].item].node, "", "the rest stands on this")
+}
+
+// begun is when something was first fitted in each group that is there now.
+func (r *run) begun(find func(id) id) map[id]int32 {
+	first := map[id]int32{}
+	for i := range r.bodies {
+		at := r.pieces.at[i].fitted
+		if old, ok := first[find(id(i))]; at >= 0 && (!ok || at < old) {
+			first[find(id(i))] = at
+		}
+	}
+	return first
 }
 
 // groupsNow finds what is joined to what from the seats alone, exactly.

@@ -100,6 +100,15 @@ func CalledObject(o bench.Object) string {
 	return "the " + o.Sub + " “" + strings.ReplaceAll(o.Name, "_", " ") + "” of " + Called(o.Node)
 }
 
+// Is is the verb that goes with what CalledObject gives: a fastening that has
+// several fasteners is mostly called by their plural.
+func Is(o bench.Object) string {
+	if o.Sub == "" && o.Node != nil && o.Node.Whole("quantity", "", 1) > 1 && strings.HasSuffix(o.Node.Title(), "s") {
+		return "are"
+	}
+	return "is"
+}
+
 // CalledAll lists things, "“Cover” and “Gasket”".
 func CalledAll(objects []bench.Object) string {
 	var all []string

@@ -58,7 +58,7 @@ procedure "latch" {
 `,
 	Run: func(p *rule.Pass) {
 		for _, b := range p.Breaches(bench.FittedTwice) {
-			p.Breach(b, rule.CalledObject(b.Objects[0])+" is fitted here and is on already.")
+			p.Breach(b, rule.CalledObject(b.Objects[0])+" "+rule.Is(b.Objects[0])+" fitted here and is on already.")
 		}
 	},
 }

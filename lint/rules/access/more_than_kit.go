@@ -69,7 +69,11 @@ procedure "rings" {
 `,
 	Run: func(p *rule.Pass) {
 		for _, b := range p.Breaches(bench.MoreThanKit) {
-			p.Breach(b, "More of "+rule.CalledObject(b.Objects[0])+" are fitted by now than the kit holds.")
+			message := "More of " + rule.CalledObject(b.Objects[0]) + " are fitted by now than the kit holds."
+			if left := b.Causes; len(left) > 0 && left[0].Attr == "when" {
+				message = rule.CalledObject(b.Objects[0]) + " " + rule.Is(b.Objects[0]) + " fitted here, and the kit does not hold it."
+			}
+			p.Breach(b, message)
 		}
 	},
 }

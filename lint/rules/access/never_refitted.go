@@ -82,7 +82,7 @@ procedure "fill" {
 `,
 	Run: func(p *rule.Pass) {
 		for _, b := range p.Breaches(bench.NeverRefitted) {
-			p.Breach(b, rule.CalledObject(b.Objects[0])+" is taken off here and never put back.")
+			p.Breach(b, rule.CalledObject(b.Objects[0])+" "+rule.Is(b.Objects[0])+" taken off here and never put back.")
 		}
 	},
 }

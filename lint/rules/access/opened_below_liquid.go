@@ -87,7 +87,7 @@ procedure "oil" {
 `,
 	Run: func(p *rule.Pass) {
 		for _, b := range p.Breaches(bench.OpenedWet) {
-			p.Breach(b, rule.CalledObject(b.Objects[0])+" is opened here with liquid still in "+rule.CalledObject(b.Objects[1])+".",
+			p.Breach(b, rule.CalledObject(b.Objects[0])+" "+rule.Is(b.Objects[0])+" opened here with liquid still in "+rule.CalledObject(b.Objects[1])+".",
 				wayOut(b, "Drain what %s put in first, or fill it in later."))
 		}
 	},

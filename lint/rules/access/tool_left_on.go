@@ -82,9 +82,9 @@ procedure "flywheel" {
 `,
 	Run: func(p *rule.Pass) {
 		for _, b := range p.Breaches(bench.ToolLeftOn) {
-			message := rule.CalledObject(b.Objects[0]) + " is put on here and never taken off."
+			message := rule.CalledObject(b.Objects[0]) + " " + rule.Is(b.Objects[0]) + " put on here and never taken off."
 			if run := cause(b); run != nil {
-				message = rule.CalledObject(b.Objects[0]) + " is put on here and is still on at " + rule.Called(run) + "."
+				message = rule.CalledObject(b.Objects[0]) + " " + rule.Is(b.Objects[0]) + " put on here and is still on at " + rule.Called(run) + "."
 			}
 			p.Breach(b, message)
 		}

@@ -85,7 +85,7 @@ procedure "bonnet" {
 `,
 	Run: func(p *rule.Pass) {
 		for _, b := range p.Breaches(bench.TrialAsFinal) {
-			p.Breach(b, rule.CalledObject(b.Objects[0])+" is on for a trial only, and this step builds on it for good.")
+			p.Breach(b, rule.CalledObject(b.Objects[0])+" "+rule.Is(b.Objects[0])+" on for a trial only, and this step builds on it for good.")
 		}
 	},
 }

@@ -79,7 +79,7 @@ procedure "try" {
 `,
 	Run: func(p *rule.Pass) {
 		for _, b := range p.Breaches(bench.TrialNeverUndone) {
-			p.Breach(b, rule.CalledObject(b.Objects[0])+" is fitted for a trial here and never taken off again.")
+			p.Breach(b, rule.CalledObject(b.Objects[0])+" "+rule.Is(b.Objects[0])+" fitted for a trial here and never taken off again.")
 		}
 	},
 }

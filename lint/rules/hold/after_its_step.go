@@ -81,7 +81,7 @@ procedure "close" {
 `,
 	Run: func(p *rule.Pass) {
 		for _, b := range p.Breaches(bench.HoldAfterItsStep) {
-			p.Breach(b, "This hold comes too late: "+rule.CalledObject(b.Objects[0])+" is done already.")
+			p.Breach(b, "This hold comes too late: "+rule.CalledObject(b.Objects[0])+" "+rule.Is(b.Objects[0])+" done already.")
 		}
 	},
 }

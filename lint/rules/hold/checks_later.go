@@ -79,7 +79,7 @@ procedure "close" {
 `,
 	Run: func(p *rule.Pass) {
 		for _, b := range p.Breaches(bench.HoldChecksLater) {
-			p.Breach(b, "This hold checks something that is not there yet: "+rule.CalledObject(b.Objects[0])+" is done only later.")
+			p.Breach(b, "This hold checks something that is not there yet: "+rule.CalledObject(b.Objects[0])+" "+rule.Is(b.Objects[0])+" done only later.")
 		}
 	},
 }

@@ -203,7 +203,7 @@ procedure "prove" {
 `,
 	Run: func(p *rule.Pass) {
 		for _, b := range p.Breaches(bench.RunUnlocked) {
-			p.Breach(b, "The machine is run here, and "+rule.CalledObject(b.Objects[0])+" are not locked yet.")
+			p.Breach(b, "The machine is run here, and "+rule.CalledObject(b.Objects[0])+" "+rule.Is(b.Objects[0])+" not locked yet.")
 		}
 	},
 }

@@ -179,7 +179,7 @@ procedure "prove" {
 `,
 	Run: func(p *rule.Pass) {
 		for _, b := range p.Breaches(bench.RunLoose) {
-			p.Breach(b, "The machine is run here, and "+rule.CalledObject(b.Objects[0])+" are not tight yet.")
+			p.Breach(b, "The machine is run here, and "+rule.CalledObject(b.Objects[0])+" "+rule.Is(b.Objects[0])+" not tight yet.")
 		}
 	},
 }
