@@ -108,7 +108,7 @@ func (c *clamp) readFactor(f *model.Node) *missing {
 	c.factor = l.NutFactor
 	c.rests = "the short form T = K·F·d with K " + spread(l.NutFactor) + " for " + threads(l.Kind) + ", from " + l.NutSource.String()
 	if full, p := joint.NutFactorOf(joint.Contact{Thread: l.Friction, Head: l.Friction}, c.thread); p == nil {
-		c.rests += "; the full form with friction " + spread(l.Friction) + " and pitch " + c.thread.Pitch.String() + " comes to K " + spread(full)
+		c.rests += "; the full form with friction " + spread(l.Friction) + " and pitch " + decimal(c.thread.Pitch) + " comes to K " + spread(full)
 	}
 	return nil
 }
@@ -137,7 +137,7 @@ func (c *clamp) authored(f *model.Node, attr string) *missing {
 		return &missing{attr: attr, message: "has a friction that cannot be used: " + unstop(p.Message), remedy: p.Remedy, unread: true}
 	}
 	c.factor = factor
-	c.rests = "the full form with friction " + spread(band) + ", as authored, and pitch " + c.thread.Pitch.String()
+	c.rests = "the full form with friction " + spread(band) + ", as authored, and pitch " + decimal(c.thread.Pitch)
 	return nil
 }
 
@@ -189,7 +189,11 @@ func (c *clamp) torqueFor(share *big.Rat, like calc.Quantity) calc.Quantity {
 func (c *clamp) assumption() string {
 	class := "a proof load of " + c.proof.In(c.proof.Unit).Rounded().String()
 	if c.strength.Class != "" {
-		class = "class " + c.strength.Class + ", from " + c.strength.Source.String() + ", with " + class
+		name := c.strength.Class
+		if name[0] >= '0' && name[0] <= '9' {
+			name = "class " + name
+		}
+		class = name + ", from " + c.strength.Source.String() + ", with " + class
 	}
 	return "This rests on " + c.rests + ", and on " + class + "."
 }
@@ -201,6 +205,12 @@ func spread(b joint.Band) string {
 		return low
 	}
 	return low + " to " + high
+}
+
+// decimal prints a length without a fraction.
+func decimal(q calc.Quantity) string {
+	s := strings.TrimRight(q.Num().FloatString(4), "0")
+	return strings.TrimSuffix(s, ".") + " " + q.Unit.Name
 }
 
 func short(r *big.Rat) string { return calc.FormatRat(r, 2) }

@@ -100,7 +100,11 @@ func runHighPreload(p *rule.Pass) {
 		if aim := c.torqueFor(big.NewRat(3, 4), t.most()); aim.Valid() {
 			remedy = "Three quarters of proof load would be about " + aim.Rounded().String() + ". " + remedy
 		}
-		p.Report(at.At(attr), rule.Called(f)+" reaches "+percent(share, limit)+" of its proof load at "+t.String()+".",
+		beyond := "; " + percent(limit, share) + " is the most."
+		if limit.Cmp(c.yield()) == 0 {
+			beyond = " where its thread runs easily, and is stretched for good at " + percent(limit, share) + "."
+		}
+		p.Report(at.At(attr), rule.Called(f)+" reaches "+percent(share, limit)+" of its proof load at "+t.String()+beyond,
 			append(consequences(p, f), rule.Remedy(remedy),
 				rule.Reason("A bolt pulled past its proof load stays longer for good and holds less. "+c.assumption()))...)
 	})

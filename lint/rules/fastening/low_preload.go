@@ -102,7 +102,7 @@ func runLowPreload(p *rule.Pass) {
 		if aim := c.torqueFor(big.NewRat(3, 4), t.least()); aim.Valid() {
 			remedy = "Three quarters of proof load would be about " + aim.Rounded().String() + ". " + remedy
 		}
-		p.Report(at.At(attr), rule.Called(f)+" reaches only "+percent(share, band.Low.Base())+" of its proof load at "+t.String()+".",
+		p.Report(at.At(attr), rule.Called(f)+" reaches only "+percent(share, band.Low.Base())+" of its proof load at "+t.String()+"; "+percent(band.Low.Base(), share)+" is the least.",
 			append(consequences(p, f), rule.Remedy(remedy),
 				rule.Reason("A joint that is pulled too little opens under load, works and comes loose. "+c.assumption()))...)
 	})

@@ -125,14 +125,14 @@ procedure "close" {
 func runLubricantDiffers(p *rule.Pass) {
 	for _, b := range p.Breaches(bench.WrongLubricant) {
 		has, wants := state(b, 1), state(b, 2)
-		p.Breach(b, rule.CalledObject(b.Objects[0])+" is tightened "+has+", and its torque is meant for threads "+wants+".")
+		p.Breach(b, rule.CalledObject(b.Objects[0])+" is tightened "+has+", and its torque is meant for threads that are "+wants+".")
 	}
 }
 
-// state is what the threads have: dry, or with a supply.
+// state is what the threads are: dry, or wet with a supply.
 func state(b bench.Breach, i int) string {
 	if i >= len(b.Objects) || b.Objects[i].Node == nil {
 		return "dry"
 	}
-	return "with " + rule.CalledObject(b.Objects[i])
+	return "wet with " + rule.CalledObject(b.Objects[i])
 }

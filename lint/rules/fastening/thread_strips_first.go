@@ -122,7 +122,7 @@ func runThreadStripsFirst(p *rule.Pass) {
 		p.Report(f.At("thread_length"), strings.ToUpper(s.First[:1])+s.First[1:]+" of "+rule.Called(f)+" strips before "+what+": at "+
 			s.Load.Rounded().String()+" against "+need.Rounded().String()+".",
 			rule.Reason("A stripped thread gives no warning, and costs the casting. This rests on a shear strength of "+tapped.Shear.String()+" for "+
-				tapped.Name+" ("+tapped.StrengthSource.String()+") and on basic sizes of the thread."),
+				tapped.Name+", from "+tapped.StrengthSource.String()+", and on basic sizes of the thread."),
 			rule.Remedy(remedy),
 			rule.Related(f.At("thread_material"), "The thread is cut in this."))
 	})

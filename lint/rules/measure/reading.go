@@ -103,8 +103,10 @@ func served(p *rule.Pass) func(s *model.Step) (*big.Rat, use) {
 			if f := s.Formula(formula, place); f != nil {
 				errors.follow(f.Expr, big.NewRat(1, 1))
 			}
-			for i, r := range errors.readings {
-				offer(r, new(big.Rat).Quo(width, errors.factors[i]), u)
+			for _, r := range errors.reached {
+				if f := r.factor(); f.Sign() > 0 {
+					offer(r.reading, new(big.Rat).Quo(width, f), u)
+				}
 			}
 		}
 	}
@@ -152,14 +154,42 @@ func widthOf(s *model.Step, attr, place string) *big.Rat {
 	return width
 }
 
-// spread is how much of an error in each reading reaches a formula: the size of
-// its factor, exact for formulas that are linear in their readings.
+// spread is how much of an error in each reading reaches a formula: exact for
+// formulas that are linear in their readings.
 type spread struct {
-	pass     *rule.Pass
-	ranges   func() *values.Ranges
-	readings []*model.Node
-	factors  []*big.Rat
-	depth    int
+	pass    *rule.Pass
+	ranges  func() *values.Ranges
+	reached []reached
+	depth   int
+}
+
+// reached is what reaches a formula from one reading at one place: in step with
+// all else of it, and by ways of which only one is taken at a time, such as the
+// largest of several.
+type reached struct {
+	reading *model.Node
+	place   string
+	linear  *big.Rat
+	other   *big.Rat
+}
+
+// factor is the size of what reaches the formula.
+func (r reached) factor() *big.Rat {
+	size := new(big.Rat).Abs(r.linear)
+	if r.other.Cmp(size) > 0 {
+		return r.other
+	}
+	return size
+}
+
+func (s *spread) of(n *model.Node, place string) *reached {
+	for i := range s.reached {
+		if s.reached[i].reading == n && s.reached[i].place == place {
+			return &s.reached[i]
+		}
+	}
+	s.reached = append(s.reached, reached{n, place, new(big.Rat), new(big.Rat)})
+	return &s.reached[len(s.reached)-1]
 }
 
 // follow adds what reaches the formula through e, which reaches it with a factor.
@@ -174,14 +204,9 @@ func (s *spread) follow(e calc.Expr, factor *big.Rat) {
 	case *calc.Var:
 		s.variable(e, factor)
 	case *calc.Unary:
-		s.follow(e.X, factor)
-	case *calc.List:
-		for _, x := range e.Items {
-			s.follow(x, factor)
-		}
+		s.follow(e.X, new(big.Rat).Neg(factor))
 	case *calc.Cond:
-		s.follow(e.Then, factor)
-		s.follow(e.Else, factor)
+		s.oneOf(factor, e.Then, e.Else)
 	case *calc.Binary:
 		s.binary(e, factor)
 	case *calc.Call:
@@ -196,16 +221,8 @@ func (s *spread) variable(v *calc.Var, factor *big.Rat) {
 	}
 	switch n.Step.Kind.Yields {
 	case kind.Reading:
-		for i, r := range s.readings {
-			if r == n {
-				if factor.Cmp(s.factors[i]) > 0 {
-					s.factors[i] = factor
-				}
-				return
-			}
-		}
-		s.readings = append(s.readings, n)
-		s.factors = append(s.factors, factor)
+		r := s.of(n, v.Place)
+		r.linear = new(big.Rat).Add(r.linear, factor)
 	case kind.Number:
 		if f := n.Formula(tooling.Does(n.Step.Kind, kind.WorksOut), v.Place); f != nil {
 			s.follow(f.Expr, factor)
@@ -215,19 +232,22 @@ func (s *spread) variable(v *calc.Var, factor *big.Rat) {
 
 func (s *spread) binary(e *calc.Binary, factor *big.Rat) {
 	switch e.Op {
-	case calc.Add, calc.Sub:
+	case calc.Add:
 		s.follow(e.X, factor)
 		s.follow(e.Y, factor)
+	case calc.Sub:
+		s.follow(e.X, factor)
+		s.follow(e.Y, new(big.Rat).Neg(factor))
 	case calc.Mul:
 		if y := s.middle(e.Y); y != nil {
-			s.follow(e.X, scaled(factor, y))
+			s.follow(e.X, new(big.Rat).Mul(factor, y))
 		}
 		if x := s.middle(e.X); x != nil {
-			s.follow(e.Y, scaled(factor, x))
+			s.follow(e.Y, new(big.Rat).Mul(factor, x))
 		}
 	case calc.Div:
 		if y := s.middle(e.Y); y != nil && y.Sign() != 0 {
-			s.follow(e.X, scaled(factor, new(big.Rat).Inv(y)))
+			s.follow(e.X, new(big.Rat).Quo(factor, y))
 		}
 	}
 }
@@ -237,23 +257,42 @@ func (s *spread) call(e *calc.Call, factor *big.Rat) {
 		s.follow(e.Body, factor)
 		return
 	}
+	var args []calc.Expr
+	for _, a := range e.Args {
+		if l, ok := a.(*calc.List); ok {
+			args = append(args, l.Items...)
+		} else {
+			args = append(args, a)
+		}
+	}
 	switch e.Function.Name {
 	case "mean":
-		n := 0
-		for _, a := range e.Args {
-			if l, ok := a.(*calc.List); ok {
-				n += len(l.Items)
-			} else {
-				n++
+		share := new(big.Rat).Quo(factor, big.NewRat(int64(max(len(args), 1)), 1))
+		for _, a := range args {
+			s.follow(a, share)
+		}
+	case "sum":
+		for _, a := range args {
+			s.follow(a, factor)
+		}
+	case "max", "min", "spread", "abs":
+		s.oneOf(factor, args...)
+	case "round", "round_up", "round_down":
+		s.oneOf(factor, args[0])
+	}
+}
+
+// oneOf follows expressions of which only one counts at a time.
+func (s *spread) oneOf(factor *big.Rat, all ...calc.Expr) {
+	for _, e := range all {
+		way := &spread{pass: s.pass, ranges: s.ranges, depth: s.depth}
+		way.follow(e, factor)
+		for _, w := range way.reached {
+			r := s.of(w.reading, w.place)
+			if f := w.factor(); f.Cmp(r.other) > 0 {
+				r.other = f
 			}
 		}
-		factor = scaled(factor, big.NewRat(1, int64(max(n, 1))))
-	case "max", "min", "sum", "spread", "abs", "round", "round_up", "round_down":
-	default:
-		return
-	}
-	for _, a := range e.Args {
-		s.follow(a, factor)
 	}
 }
 
@@ -272,10 +311,4 @@ func (s *spread) middle(e calc.Expr) *big.Rat {
 	}
 	sum := new(big.Rat).Add(in.Lo, in.Hi)
 	return sum.Quo(sum, big.NewRat(2, 1))
-}
-
-// scaled is the size of a factor times k.
-func scaled(factor, k *big.Rat) *big.Rat {
-	f := new(big.Rat).Mul(factor, k)
-	return f.Abs(f)
 }

@@ -6,7 +6,6 @@ import (
 
 	"fettle/bench"
 	"fettle/calc"
-	"fettle/calc/joint"
 	"fettle/lang/diag"
 	"fettle/lang/model"
 	"fettle/lint/rule"
@@ -154,10 +153,14 @@ func tooHeavy(l *bench.Lift, each calc.Quantity) (string, []func(*diag.Finding))
 	if people > 1 {
 		who = strconv.Itoa(people) + " people lift"
 	}
-	remedy := "Name a hoist in tools."
-	if n, ok := joint.PeopleFor(l.Mass, each); ok {
-		remedy = "Write people = " + strconv.Itoa(n) + ", or name a hoist in tools. A team never shares a load evenly."
+	remedy := "Name a hoist in tools: this is no work for hands."
+	for n := people + 1; n <= 4; n++ {
+		if l.Mass.Base().Cmp(new(big.Rat).Mul(each.Base(), big.NewRat(int64(n), 1))) <= 0 {
+			remedy = "Write people = " + strconv.Itoa(n) + ", or name a hoist in tools. " +
+				"A team never shares a load evenly: reckon with two-thirds of the sum for two, and half of it for more."
+			break
+		}
 	}
-	return what + " weighs " + mass + ", and " + who + " at most " + calc.FromBase(limit, each.Unit, each.Decimals).String() + ".",
-		append(more, rule.Remedy(remedy))
+	most := calc.FromBase(limit, each.Unit, each.Decimals).In(l.Mass.Unit).Rounded().String()
+	return what + " weighs " + mass + ", and " + who + " at most " + most + ".", append(more, rule.Remedy(remedy))
 }
