@@ -115,7 +115,9 @@ type check struct {
 	notices []Notice
 }
 
-func (c *check) notice(message, remedy string) { c.notices = append(c.notices, Notice{message, remedy}) }
+func (c *check) notice(message, remedy string) {
+	c.notices = append(c.notices, Notice{message, remedy})
+}
 
 // work checks what is said of one step.
 func (c *check) work() *Refusal {
