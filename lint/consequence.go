@@ -11,7 +11,7 @@ var unread = map[string]bool{
 	"form/syntax": true, "form/broken-block": true, "form/unclosed-block": true, "form/stray-bracket": true,
 	"form/crowded-line": true, "form/unclosed-bracket": true, "form/unclosed-string": true, "form/not-in-dialect": true,
 	"form/chained-comparison": true, "form/nested-too-deep": true, "form/expression-too-long": true, "form/number-too-long": true,
-	"form/number-with-exponent": true, "form/not-utf8": true, "form/control-character": true, "form/unknown-character": true,
+	"form/number-with-exponent": true, "form/not-utf8": true, "form/control-character": true, "form/unknown-character": true, "form/quantity-without-quotes": true,
 }
 
 // withoutConsequences keeps one finding on each line that could not be read:

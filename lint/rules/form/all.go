@@ -26,6 +26,7 @@ var All = []*rule.Rule{
 	NumberTooLong,
 	NumberWithExponent,
 	PlacesInsidePlaces,
+	QuantityWithoutQuotes,
 	RepeatedAttribute,
 	SharedFolder,
 	StrayAttribute,
