@@ -94,7 +94,7 @@ func runAngleWithoutSnugTorque(p *rule.Pass) {
 		if f.Def != entry.Fastening || f.Has("torque") || f.Has("stages") || f.Damaged || snug[f] {
 			continue
 		}
-		p.Report(f.At("angle"), rule.Called(f)+" is turned on by "+calc.Style{}.Quantity(anyOf(f, "angle")).First+" with no torque to start from.")
+		p.Report(f.At("angle"), rule.Called(f)+" "+is(f)+" turned on by "+calc.Style{}.Quantity(anyOf(f, "angle")).First+" with no torque to start from.")
 	}
 }
 

@@ -133,6 +133,6 @@ procedure "close" {
 
 func runLeftLoose(p *rule.Pass) {
 	for _, b := range p.Breaches(bench.LeftLoose) {
-		p.Breach(b, rule.CalledObject(b.Objects[0])+" is loosened here and never tightened again.")
+		p.Breach(b, rule.CalledObject(b.Objects[0])+" "+rule.Is(b.Objects[0])+" loosened here and never tightened again.")
 	}
 }

@@ -139,7 +139,7 @@ func runLockMissing(p *rule.Pass) {
 		if len(b.Objects) > 1 && b.Objects[1].Node != nil {
 			what = " with " + rule.CalledObject(b.Objects[1]) + "."
 		}
-		p.Breach(b, rule.CalledObject(b.Objects[0])+" is never locked"+what)
+		p.Breach(b, rule.CalledObject(b.Objects[0])+" "+rule.Is(b.Objects[0])+" never locked"+what)
 	}
 	for _, f := range p.Having("to_slot") {
 		if f.Def == entry.Fastening && f.Flag("to_slot") && !f.Has("locked_by") && !f.Damaged {

@@ -138,6 +138,6 @@ procedure "close" {
 
 func runLockedWhileLoose(p *rule.Pass) {
 	for _, b := range p.Breaches(bench.LockedLoose) {
-		p.Breach(b, rule.CalledObject(b.Objects[0])+" is locked here before it is tight.")
+		p.Breach(b, rule.CalledObject(b.Objects[0])+" "+rule.Is(b.Objects[0])+" locked here before it is tight.")
 	}
 }

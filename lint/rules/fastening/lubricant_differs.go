@@ -125,7 +125,7 @@ procedure "close" {
 func runLubricantDiffers(p *rule.Pass) {
 	for _, b := range p.Breaches(bench.WrongLubricant) {
 		has, wants := state(b, 1), state(b, 2)
-		p.Breach(b, rule.CalledObject(b.Objects[0])+" is tightened "+has+", and its torque is meant for threads that are "+wants+".")
+		p.Breach(b, rule.CalledObject(b.Objects[0])+" "+rule.Is(b.Objects[0])+" tightened "+has+", and its torque is meant for threads that are "+wants+".")
 	}
 }
 

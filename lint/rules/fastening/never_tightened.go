@@ -106,6 +106,6 @@ procedure "close" {
 
 func runNeverTightened(p *rule.Pass) {
 	for _, b := range p.Breaches(bench.NeverTightened) {
-		p.Breach(b, rule.CalledObject(b.Objects[0])+" is never tightened.")
+		p.Breach(b, rule.CalledObject(b.Objects[0])+" "+rule.Is(b.Objects[0])+" never tightened.")
 	}
 }

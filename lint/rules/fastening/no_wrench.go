@@ -88,7 +88,7 @@ func runNoWrench(p *rule.Pass) {
 		if len(t) == 0 || len(tooling.Wrenches(tooling.Of(s))) > 0 {
 			return
 		}
-		p.Report(s.At("tools"), rule.Called(f)+" is tightened to "+t[0].String()+" with nothing that shows a torque.",
+		p.Report(s.At("tools"), rule.Called(f)+" "+is(f)+" tightened to "+t[0].String()+" with nothing that shows a torque.",
 			rule.Related(t[0].span(f, s), "The torque stands here."))
 	})
 }

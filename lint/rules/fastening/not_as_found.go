@@ -113,6 +113,6 @@ procedure "close" {
 
 func runNotAsFound(p *rule.Pass) {
 	for _, b := range p.Breaches(bench.NotAsFound) {
-		p.Breach(b, rule.CalledObject(b.Objects[0])+" is not "+b.Step.Word("from")+" when this step begins.")
+		p.Breach(b, rule.CalledObject(b.Objects[0])+" "+rule.Is(b.Objects[0])+" not "+b.Step.Word("from")+" when this step begins.")
 	}
 }

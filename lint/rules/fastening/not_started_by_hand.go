@@ -107,6 +107,6 @@ procedure "close" {
 
 func runNotStartedByHand(p *rule.Pass) {
 	for _, b := range p.Breaches(bench.NotStarted) {
-		p.Breach(b, rule.CalledObject(b.Objects[0])+" is tightened here and was never started by hand.")
+		p.Breach(b, rule.CalledObject(b.Objects[0])+" "+rule.Is(b.Objects[0])+" tightened here and was never started by hand.")
 	}
 }

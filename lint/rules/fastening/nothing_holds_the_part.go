@@ -95,7 +95,7 @@ func runNothingHoldsThePart(p *rule.Pass) {
 			if wrongTorque(p, f) {
 				return // the right one may need no holding
 			}
-			p.Report(s.Name, rule.Called(f)+" is tightened to "+t.String()+", and nothing holds the part.",
+			p.Report(s.Name, rule.Called(f)+" "+is(f)+" tightened to "+t.String()+", and nothing holds the part.",
 				rule.Related(t.span(f, s), "The torque stands here."))
 			return
 		}

@@ -158,6 +158,6 @@ procedure "close" {
 
 func runSpentPartUsedAgain(p *rule.Pass) {
 	for _, b := range p.Breaches(bench.SpentUsedAgain) {
-		p.Breach(b, rule.CalledObject(b.Objects[0])+" is spent and used again.")
+		p.Breach(b, rule.CalledObject(b.Objects[0])+" "+rule.Is(b.Objects[0])+" spent and used again.")
 	}
 }

@@ -136,6 +136,6 @@ func runStackNotOn(p *rule.Pass) {
 		if len(b.Objects) > 2 {
 			verb = " are not on yet."
 		}
-		p.Breach(b, rule.CalledObject(b.Objects[0])+" is tightened while "+rule.CalledAll(b.Objects[1:])+verb)
+		p.Breach(b, rule.CalledObject(b.Objects[0])+" "+rule.Is(b.Objects[0])+" tightened while "+rule.CalledAll(b.Objects[1:])+verb)
 	}
 }

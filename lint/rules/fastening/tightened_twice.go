@@ -125,6 +125,6 @@ procedure "close" {
 
 func runTightenedTwice(p *rule.Pass) {
 	for _, b := range p.Breaches(bench.TightenedTwice) {
-		p.Breach(b, rule.CalledObject(b.Objects[0])+" is tight already.")
+		p.Breach(b, rule.CalledObject(b.Objects[0])+" "+rule.Is(b.Objects[0])+" tight already.")
 	}
 }

@@ -1,6 +1,7 @@
 package fastening
 
 import (
+	"fettle/bench"
 	"fettle/calc"
 	"fettle/lang/diag"
 	"fettle/lang/entry"
@@ -187,3 +188,6 @@ func consequences(p *rule.Pass, f *model.Node) []func(*diag.Finding) {
 	})
 	return all
 }
+
+// is is the verb that goes with what a fastening is called.
+func is(f *model.Node) string { return rule.Is(bench.Object{Node: f}) }
