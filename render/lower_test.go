@@ -146,7 +146,7 @@ func TestTable(t *testing.T) {
 	blank := lower(t, "testdata", "press", values.Given{})
 	table := step(t, blank, "ram.choose.pack").Pick.Table
 	require.NotEmpty(t, table)
-	require.Equal(t, "gap", step(t, blank, "ram.choose.pack").Pick.By)
+	require.Equal(t, "gap, step 2.4", step(t, blank, "ram.choose.pack").Pick.By)
 	for n := 300; n <= 800; n++ {
 		s := strings.Replace("0.XXX mm", "XXX", itoa(n), 1)
 		q := mm(t, s)

@@ -136,6 +136,9 @@ func (w *stepWriter) table(s *model.Step, place string) (rows []Serve, by string
 	reading, added := shifted(sel.Measured, sel.Unit)
 	if reading != nil {
 		by = calc.Formula(reading)
+		if n := w.m.Find("procedure." + reading.Name); n != nil && n.Step != nil {
+			by = words.InStep(by, n.Step.Number)
+		}
 		back := added.In(sel.Unit).Num()
 		for i := range regions {
 			r := &regions[i]

@@ -140,6 +140,7 @@ func (w *stepWriter) adapter(f *model.Formula, stages []*model.Formula) {
 	if set == nil {
 		return
 	}
+	// The stages are set on the wrench; the torque they give stands beside it.
 	s := Setting{Label: words.SetWrench, Amount: *set, Note: words.WithAdapter(arm.Title(), angle)}
 	if len(stages) > 1 {
 		for _, st := range stages {
@@ -149,7 +150,7 @@ func (w *stepWriter) adapter(f *model.Formula, stages []*model.Formula) {
 		}
 	}
 	k := len(w.out.Settings) - 1
-	w.out.Settings[k].Label = words.AtFastening
+	w.out.Settings[k].Label, w.out.Settings[k].Aside = words.AtFastening, true
 	w.out.Settings = append(w.out.Settings[:k:k], s, w.out.Settings[k])
 }
 

@@ -75,6 +75,7 @@ type Setting struct {
 	Stages  []Amount `json:"stages,omitempty"`  // the values on the way, the last being Amount
 	Formula string   `json:"formula,omitempty"` // where it is worked out
 	Note    string   `json:"note,omitempty"`
+	Aside   bool     `json:"aside,omitempty"` // not to be set itself: what comes of the number before it
 }
 
 // Pattern is the order in which fasteners are tightened.

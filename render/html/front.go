@@ -317,7 +317,7 @@ func (p *page) history() {
 	for _, h := range p.d.History {
 		p.s("<tr>")
 		p.el(`th scope=row`, h.Revision)
-		p.td("", h.Issued)
+		p.td("w", h.Issued)
 		p.s("<td>")
 		p.line(h.Reason)
 		p.s("</td></tr>\n")

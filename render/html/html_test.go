@@ -229,6 +229,12 @@ func TestColoursHaveNames(t *testing.T) {
 	}
 }
 
+// TestCSSText: a number ends at the blank after it (CSS Syntax Level 3, 4.3.7),
+// so a blank of the text's own needs a second one.
+func TestCSSText(t *testing.T) {
+	require.Equal(t, `a\00003a  b\000022 c`, cssText(`a: b"c`))
+}
+
 func FuzzText(f *testing.F) {
 	for _, s := range []string{"<script>", `" onclick="x`, "a & b &amp; c", "</style>", "\x00\u202e\xff", "'`{}=", "--><!--"} {
 		f.Add(s)

@@ -154,7 +154,7 @@ func cssText(s string) string {
 		if 'a' <= r && r <= 'z' || 'A' <= r && r <= 'Z' || '0' <= r && r <= '9' || r == ' ' || r == '.' || r == ',' || r == '-' {
 			b.WriteRune(r)
 		} else {
-			fmt.Fprintf(&b, `\%06x`, r)
+			fmt.Fprintf(&b, `\%06x `, r) // the blank ends the number and is not printed
 		}
 	}
 	return b.String()

@@ -114,7 +114,6 @@ func (p *page) example(e *render.Example) {
 			p.s(": ")
 			p.el("strong", v.Value)
 			p.s("</dd>")
-			p.s(`<dt aria-hidden=true></dt>`)
 		}
 	}
 	p.s("</dl></div>\n")

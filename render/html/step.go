@@ -19,7 +19,7 @@ func (p *page) step(s *render.Step, level int) {
 		p.s("</p>\n")
 		return
 	}
-	side := s.Settings != nil || s.Readings != nil || s.Computed != nil || s.Pattern != nil
+	side := s.Settings != nil || s.Readings != nil || s.Computed != nil
 	p.s("<article")
 	p.a("id", s.ID)
 	switch {
@@ -48,6 +48,9 @@ func (p *page) step(s *render.Step, level int) {
 		p.s(`<div class=text>`)
 		p.blocks(s.Text)
 		p.s("</div>")
+	}
+	if s.Pattern != nil {
+		p.pattern(s.Pattern)
 	}
 	p.visits(s)
 	if s.Hold != nil {
@@ -211,15 +214,19 @@ func (p *page) visits(s *render.Step) {
 func (p *page) settings(s *render.Step) {
 	for i := range s.Settings {
 		set := &s.Settings[i]
-		p.s(`<div class=set>`)
+		if set.Aside {
+			p.s(`<div class="set aside">`)
+		} else {
+			p.s("<div class=set>")
+		}
 		p.el(`div class=label`, set.Label)
-		if set.Amount.First != "" && set.Stages == nil {
+		if set.Amount.First != "" && (set.Stages == nil || set.Aside) {
 			p.big(set.Amount)
 		}
 		if set.Formula != "" {
 			p.el(`div class=formula`, set.Formula)
 		}
-		if set.Stages != nil {
+		if set.Stages != nil && !set.Aside {
 			p.s("<ol>")
 			for k, st := range set.Stages {
 				p.s("<li>")
@@ -241,9 +248,6 @@ func (p *page) settings(s *render.Step) {
 		}
 		p.s("</div>\n")
 	}
-	if s.Pattern != nil {
-		p.pattern(s.Pattern)
-	}
 }
 
 // big is the number to set, the other system below it.
@@ -255,7 +259,7 @@ func (p *page) big(a render.Amount) {
 }
 
 func (p *page) pattern(t *render.Pattern) {
-	p.s(`<div class="set order">`)
+	p.s(`<div class=order>`)
 	p.el(`div class=label`, words.TightenInOrder)
 	order := strings.Join(t.Order, " → ")
 	if svg, drawn := draw.Pattern(t.Layout, t.Order); drawn {

@@ -206,6 +206,9 @@ func (p *page) settings(indent string, s *render.Step) {
 			t += ". " + escape(set.Note)
 		}
 		p.bullet(indent, t)
+		if set.Aside {
+			continue
+		}
 		for i, st := range set.Stages {
 			p.bullet(indent+"  ", "[ ] "+words.Stage(i+1)+": **"+escape(st.String())+"**")
 		}

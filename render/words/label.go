@@ -28,7 +28,7 @@ var labels = map[string]string{
 	"criterion":       "Accept when",
 	"until":           "Until",
 	"for":             "For",
-	"to":              "To",
+	"to":              "Bring to",
 	"quantity":        "Quantity",
 	"amount":          "Amount",
 	"torque":          "Tighten to",

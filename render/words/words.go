@@ -19,17 +19,21 @@ var Cautions = []string{
 
 // Headings and labels.
 const (
+	ChecklistWord  = "Assembly checklist"
+	ToolWord       = "Tool"
+	SupplyWord     = "Supply"
+	WhatWord       = "What"
+	TightenInOrder = "Tighten in this order"
+	TableCaption   = "Find your reading, and take the pack beside it."
+	TimesNote      = "Times are those of the steps. Waiting is time in which the machine stands."
 	Contents       = "Order of work"
-	BeforeYouStart = "Before you start"
 	Safety         = "Read this first"
 	ToolsHead      = "Tools"
 	SuppliesHead   = "Supplies"
 	ProtectionHead = "Wear"
 	PartsHead      = "Parts"
 	SizesHead      = "Sizes in the kit"
-	TimesHead      = "Time and helpers"
 	HistoryHead    = "Revisions"
-	OptionsHead    = "This build"
 	RecordHead     = "Record of readings"
 	SignOffHead    = "Sign-off"
 	ExamplesHead   = "Worked example"
@@ -44,8 +48,6 @@ const (
 	BuilderWord    = "Builder"
 	ValueWord      = "Value"
 	LimitWord      = "Limit"
-	UnitWord       = "Unit"
-	PlaceWord      = "Place"
 	RevisionWord   = "Revision"
 	IssuedWord     = "Issued"
 	DigestWord     = "Digest"
@@ -59,7 +61,6 @@ const (
 	HaveWord       = "Have it"
 	RangeWord      = "Range"
 	ReadsToWord    = "Reads to"
-	UsedIn         = "Used in"
 	KindWord       = "Kind"
 	AmountWord     = "How much"
 	ClocksWord     = "Times"
@@ -83,13 +84,10 @@ const (
 	BaseWord       = "Built up on"
 	PiecesWord     = "Pieces"
 	PackTotal      = "Pack total"
-	StagesWord     = "In stages"
 	AllowedWord    = "Allowed"
-	OrderWord      = "Order"
 	CriticalWord   = "Critical"
 	FinalWord      = "Cannot be undone"
 	StopWord       = "Stop"
-	CheckedWord    = "Checked"
 	ReleasedBy     = "Released by"
 	Otherwise      = "If it is outside"
 	IfBelow        = "If it is below"
@@ -100,12 +98,9 @@ const (
 	OutsideWord    = "outside its limit: stop"
 	GivenWord      = "You read"
 	GivesWord      = "You get"
-	PackWord       = "Pack"
 	NoPack         = "No pack fits: stop"
-	StandsInFull   = "in full above"
 	SkipLink       = "Skip to the first procedure"
 	OwnPart        = "your own"
-	InPlaceWord    = "in place already"
 	NoAnswer       = "Do not go on until it is right."
 	ReadAgain      = "Then read again."
 	ThenStop       = "Then stop and ask the supplier."
@@ -114,7 +109,6 @@ const (
 	SignOffNote    = "Sign only for what you did or saw yourself. A signature here releases nothing for service."
 	IncompleteNote = "Parts of this manual could not be read. Do not build from this sheet."
 	NoPicture      = "Picture missing"
-	TickEach       = "Tick each place as you finish it"
 )
 
 // Signal is a signal word as it is printed.
@@ -171,9 +165,6 @@ func Guards(number, title string) string {
 // GoTo says where to go on.
 func GoTo(number, title string) string { return "Then go back to step " + number + ", " + title + "." }
 
-// Cured says what a wait waits for.
-func Cured(number, title string) string { return "until step " + number + " is ready, " + title }
-
 // Unsaid says that times are missing.
 func Unsaid(n int) string {
 	if n == 1 {
@@ -221,17 +212,6 @@ const (
 // MadeAt says that a picture is older than the manual.
 func MadeAt(revision string) string { return "Made at revision " + revision + "." }
 
-// More labels of the page.
-const (
-	ChecklistWord  = "Assembly checklist"
-	ToolWord       = "Tool"
-	SupplyWord     = "Supply"
-	WhatWord       = "What"
-	TightenInOrder = "Tighten in this order"
-	TableCaption   = "Find what you have, and read the pack beside it."
-	TimesNote      = "Times are those of the steps. Waiting is time in which the machine stands."
-)
-
 // At heads the steps at one place.
 func At(place string) string { return "At: " + place }
 
@@ -273,3 +253,6 @@ func Outside(when string, pack, seen bool) string {
 
 // CuredAfter says how long a supply cures.
 func CuredAfter(time string) string { return "cured after " + time }
+
+// InStep says where a reading was taken.
+func InStep(name, number string) string { return name + ", step " + number }
