@@ -97,7 +97,7 @@ func check(t *testing.T, root fstest.MapFS) (*model.Manual, diag.List) {
 	t.Helper()
 	m, found, err := lang.Load(root, manualDir)
 	require.NoError(t, err)
-	r := lint.Check(m, found)
+	r := lint.Check(m, found, lint.Files(root))
 	for _, f := range r.Findings {
 		require.NotNil(t, rules.Find(f.Rule), "a finding of an unknown rule: %s", show(f))
 		require.NotEmpty(t, f.Message, f.Rule)

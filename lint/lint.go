@@ -6,6 +6,7 @@
 package lint
 
 import (
+	"io/fs"
 	"runtime"
 	"slices"
 	"strings"
@@ -26,11 +27,18 @@ type Result struct {
 	Traces   []*bench.Trace // of every choice of options that was tried
 }
 
+// Option gives Check more to look at than the manual.
+type Option func(*rule.Pass)
+
+// Files gives it the files that the manual was loaded from, so that rules see
+// whether a figure is there. Without it they say nothing about that.
+func Files(fsys fs.FS) Option { return func(p *rule.Pass) { p.Files = fsys } }
+
 // Check runs every rule. found is what loading the manual found.
-func Check(m *model.Manual, found diag.List) Result {
+func Check(m *model.Manual, found diag.List, options ...Option) Result {
 	r := Result{Traces: traces(m)}
 	all := append(diag.List{}, found...)
-	all.Add(run(m, r.Traces)...)
+	all.Add(run(m, r.Traces, options)...)
 	severities := severity(m, &all)
 	for i := range all {
 		if rl := rules.Find(all[i].Rule); rl != nil {
@@ -59,16 +67,21 @@ func traces(m *model.Manual) []*bench.Trace {
 	return out
 }
 
-func run(m *model.Manual, traces []*bench.Trace) diag.List {
+func run(m *model.Manual, traces []*bench.Trace, options []Option) diag.List {
 	all := rules.All()
 	results := make([]diag.List, len(all))
-	index, breaches := rule.NewIndex(m), bench.Gather(traces)
+	pass := rule.Pass{Manual: m, Index: rule.NewIndex(m), Traces: traces, Gathered: bench.Gather(traces)}
+	for _, give := range options {
+		give(&pass)
+	}
 	each(len(all), func(i int) {
 		rl := all[i]
 		if rl.Run == nil || m.Incomplete && !rl.Broken {
 			return
 		}
-		rl.Run(&rule.Pass{Manual: m, Index: index, Rule: rl, Traces: traces, Gathered: breaches, Out: &results[i]})
+		p := pass
+		p.Rule, p.Out = rl, &results[i]
+		rl.Run(&p)
 	})
 	var out diag.List
 	for _, r := range results {

@@ -6,6 +6,7 @@ import (
 	"fettle/lang/model"
 	"fettle/lang/schema"
 	"fettle/lang/values"
+	"fettle/lint/prose"
 )
 
 // Index is what many rules look up in one manual, worked out once and shared.
@@ -16,6 +17,7 @@ type Index struct {
 	having  func() map[string][]*model.Node
 	used    func() map[*model.Node]bool
 	reading func() map[*model.Node]bool
+	shelf   prose.Shelf
 }
 
 // NewIndex prepares the index of a manual; what nobody asks for is not worked out.
@@ -43,6 +45,15 @@ func (x *Index) Used(n *model.Node) bool { return x.used()[n] }
 // Read reports whether anything works with, judges or prints the value that the
 // step gives; worked examples do not count.
 func (x *Index) Read(s *model.Step) bool { return x.reading()[s.Node] }
+
+// Prose reads an attribute of words: as CommonMark where it is prose.
+func (x *Index) Prose(a *model.Attr) prose.Passage {
+	t, _ := a.Value.(*model.Text)
+	if a.Def.Type != schema.Prose {
+		return prose.Line(t)
+	}
+	return x.shelf.Read(t)
+}
 
 func (x *Index) allSteps() []*model.Step {
 	var all []*model.Step

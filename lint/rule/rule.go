@@ -6,6 +6,8 @@
 package rule
 
 import (
+	"io/fs"
+
 	"fettle/bench"
 	"fettle/calc"
 	"fettle/lang/diag"
@@ -39,6 +41,7 @@ type Pass struct {
 	Rule     *Rule
 	Traces   []*bench.Trace // one for each choice of options tried; never empty
 	Gathered []bench.Breach // of all traces, each once
+	Files    fs.FS          // what the manual was loaded from; nil where nobody has said
 	Out      *diag.List
 }
 
