@@ -406,6 +406,11 @@ func (x *index) finishSeal(s *sealing, slot id) {
 			if e.verb == kind.Joins {
 				for _, t := range e.at {
 					take(t.id)
+					if len(s.bodies) == 1 { // only its own face is named: it seals to what it sits on
+						for _, seat := range x.bodies[t.id].seats {
+							take(seat)
+						}
+					}
 				}
 			}
 		}

@@ -73,7 +73,7 @@ procedure "wheel" {
 `,
 	Run: func(p *rule.Pass) {
 		for _, b := range p.Breaches(bench.SeatNotOn) {
-			p.Breach(b, rule.CalledObject(b.Objects[0])+" is fitted here before "+rule.CalledAll(b.Objects[1:])+", which belongs under it.")
+			p.Breach(b, rule.CalledObject(b.Objects[0])+" "+rule.Is(b.Objects[0])+" fitted here before "+rule.CalledAll(b.Objects[1:])+", which belongs under it.")
 		}
 	},
 }

@@ -130,7 +130,7 @@ procedure "close" {
 `,
 	Run: func(p *rule.Pass) {
 		for _, b := range p.Breaches(bench.SealBroken) {
-			p.Breach(b, "The joint closes again here, and its seal "+rule.CalledObject(b.Objects[0])+" was broken when it was opened.", laid(b))
+			p.Breach(b, "The joint closes again here, and its seal "+rule.CalledObject(b.Objects[0])+" was broken when it was opened.")
 		}
 	},
 }

@@ -33,7 +33,7 @@ procedure "close" {
 
   seal "flange" {
     title     = "Lay a bead on the flange of the housing"
-    on        = [part.housing.face.flange] # want "cleaned and has been dirtied since"
+    on        = [part.housing.face.flange] # want "cleaned before and dirtied since"
     between   = [part.housing.face.flange, part.cover.face.flange]
     supplies  = [supply.silicone_sealant]
     closed_by = fit.cover
@@ -90,7 +90,12 @@ procedure "close" {
 `,
 	Run: func(p *rule.Pass) {
 		for _, b := range p.Breaches(bench.Dirtied) {
-			p.Breach(b, "Sealant is laid on "+rule.CalledObject(b.Objects[0])+", which was cleaned and has been dirtied since.")
+			if b.Want.Valid() {
+				p.Breach(b, "Sealant is laid on "+rule.CalledAll(b.Objects)+" "+b.Got.String()+" after the cleaning.",
+					rule.Reason("A clean face stays clean for "+b.Want.String()+" by the house rules; dust and damp have settled on it since."))
+				continue
+			}
+			p.Breach(b, "Sealant is laid on "+rule.CalledAll(b.Objects)+", cleaned before and dirtied since.")
 		}
 	},
 }

@@ -27,7 +27,7 @@ procedure "close" {
   seal "flange" {
     title     = "Lay a bead on the flange of the housing"
     on        = [part.housing.face.flange]
-    between   = [part.housing.face.flange, part.cover.face.flange] # want "the face “flange” of “Cover”, which was never cleaned"
+    between   = [part.housing.face.flange, part.cover.face.flange] # want "the face “flange” of “Cover”, never cleaned before"
     supplies  = [supply.silicone_sealant]
     closed_by = fit.cover
     takes     = "4 min"
@@ -83,7 +83,7 @@ procedure "close" {
 `,
 	Run: func(p *rule.Pass) {
 		for _, b := range p.Breaches(bench.NotCleaned) {
-			p.Breach(b, "Sealant is laid on "+rule.CalledObject(b.Objects[0])+", which was never cleaned.")
+			p.Breach(b, "Sealant is laid on "+rule.CalledAll(b.Objects)+", never cleaned before.")
 		}
 	},
 }

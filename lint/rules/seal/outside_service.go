@@ -111,7 +111,7 @@ procedure "close" {
 `,
 	Run: func(p *rule.Pass) {
 		for _, b := range p.Breaches(bench.SealTooHot) {
-			p.Breach(b, "The seal "+rule.CalledObject(b.Objects[0])+" meets "+b.Got.String()+" here; "+rule.CalledObject(b.Objects[1])+" stands "+service(b.Objects[1].Node)+".", laid(b))
+			p.Breach(b, "The seal "+rule.CalledObject(b.Objects[0])+" meets "+b.Got.String()+" here; "+service(b)+".")
 		}
 	},
 }

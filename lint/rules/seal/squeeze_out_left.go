@@ -98,7 +98,7 @@ procedure "close" {
 `,
 	Run: func(p *rule.Pass) {
 		for _, b := range p.Breaches(bench.SqueezeOutLeft) {
-			p.Breach(b, "Sealant comes out here and is never wiped off.", laid(b))
+			p.Breach(b, "Sealant comes out here and is never wiped off.")
 		}
 	},
 }

@@ -3,8 +3,6 @@ package seal
 import (
 	"fettle/bench"
 	"fettle/calc"
-	"fettle/lang/diag"
-	"fettle/lang/model"
 	"fettle/lint/rule"
 )
 
@@ -22,14 +20,6 @@ part "cover" {
 }
 `
 
-// laid points at the seal.
-func laid(b bench.Breach) func(*diag.Finding) {
-	if n := b.Objects[0].Node; n != nil {
-		return rule.Related(n.Name, "The sealant is laid here.")
-	}
-	return func(*diag.Finding) {}
-}
-
 // mark is what people call a mark, port or feature; a mark of a step by its title.
 func mark(o bench.Object) string {
 	if o.Node != nil && o.Node.Step != nil {
@@ -38,11 +28,12 @@ func mark(o bench.Object) string {
 	return rule.CalledObject(o)
 }
 
-// service is the range of temperatures that a supply stands, as printed.
-func service(supply *model.Node) string {
-	l, ok := supply.Limits("service", "")
-	if !ok {
-		return "less"
+// service is the sealant behind a breach with the temperatures that it stands.
+func service(b bench.Breach) string {
+	for _, c := range b.Causes {
+		if l, ok := c.Node.Limits("service", ""); ok && c.Attr == "service" {
+			return rule.Called(c.Node) + " stands " + calc.Style{}.Limits(l.Low, l.High).First
+		}
 	}
-	return calc.Style{}.Limits(l.Low, l.High).First
+	return "its sealant does not stand that"
 }
