@@ -3,6 +3,8 @@ package render
 import (
 	"math/big"
 	"strconv"
+	"unicode"
+	"unicode/utf8"
 
 	"fettle/calc"
 	"fettle/lang/entry"
@@ -210,7 +212,7 @@ func lines(s *Step) []RecordLine {
 	case s.Hold != nil:
 		one.Signer = s.Hold.Signer
 	case s.Pick != nil:
-		one.Key, one.Limit, one.Unit, one.Value = s.Pick.Key, s.Pick.Limit, s.Pick.Unit, s.Pick.Pack
+		one.Key, one.Limit, one.Value = s.Pick.Key, s.Pick.Limit, s.Pick.Pack
 	case s.Readings != nil:
 		return readingLines(s)
 	case s.Computed != nil:
@@ -258,15 +260,19 @@ func readingLines(s *Step) []RecordLine {
 // signOff is who signs at the end: the builder, and everyone who releases a hold.
 func (l *lowering) signOff(d *Document) []string {
 	all := []string{words.BuilderWord}
+	add := func(who string) {
+		r, n := utf8.DecodeRuneInString(who)
+		if who = string(unicode.ToUpper(r)) + who[n:]; !contains(all, who) {
+			all = append(all, who)
+		}
+	}
 	for _, r := range d.Record {
-		if r.Signer != "" && !contains(all, r.Signer) {
-			all = append(all, r.Signer)
+		if r.Signer != "" {
+			add(r.Signer)
 		}
 	}
 	for _, n := range l.m.Names("signatories") {
-		if !contains(all, n) {
-			all = append(all, n)
-		}
+		add(n)
 	}
 	return all
 }

@@ -189,7 +189,7 @@ func TestRecord(t *testing.T) {
 		all = append(all, strings.TrimSpace(r.Number+" "+r.Place+r.What))
 	}
 	require.Equal(t, []string{"1.5 left", "1.5 right", "1.6", "2.4", "2.5", "2.8", "2.9"}, all)
-	require.Equal(t, []string{"Builder", "inspector of the yard"}, d.SignOff)
+	require.Equal(t, []string{"Builder", "Inspector of the yard"}, d.SignOff)
 }
 
 func TestFrontMatter(t *testing.T) {

@@ -8,8 +8,19 @@ import (
 	"fettle/render"
 )
 
-// line is words on one line as Markdown.
-func line(l render.Line) string {
+// line is words on one line as Markdown, values in bold.
+func line(l render.Line) string { return inline(l, "**") }
+
+// bold is a line in bold. Marks inside marks end them, so it holds no others.
+func bold(l render.Line) string {
+	if len(l) == 0 {
+		return ""
+	}
+	return "**" + strings.TrimSpace(inline(l, "")) + "**"
+}
+
+// inline is a line with a mark around its values, and none in it without.
+func inline(l render.Line, mark string) string {
 	var b strings.Builder
 	for _, in := range l {
 		switch in.Kind {
@@ -22,16 +33,16 @@ func line(l render.Line) string {
 			case in.Text == calc.Blank:
 				b.WriteString(escape(blank))
 			default:
-				b.WriteString("**" + escape(in.Text) + "**")
+				b.WriteString(mark + escape(in.Text) + mark)
 			}
 		case render.Emphasis:
-			b.WriteString(marked("*", in.Line))
+			b.WriteString(marked(mark[:len(mark)/2], in.Line))
 		case render.Strong:
-			b.WriteString(marked("**", in.Line))
+			b.WriteString(marked(mark, in.Line))
 		case render.Code:
 			b.WriteString(code(in.Text))
 		case render.Link: // nothing leads out
-			b.WriteString(line(in.Line))
+			b.WriteString(inline(in.Line, mark))
 			if in.Line.Plain() != in.Text && in.Text != "" {
 				b.WriteString(" (" + escape(in.Text) + ")")
 			}
@@ -46,7 +57,7 @@ func line(l render.Line) string {
 
 // marked puts marks around text, blanks outside.
 func marked(mark string, l render.Line) string {
-	s := line(l)
+	s := inline(l, "")
 	inner := strings.TrimSpace(s)
 	if inner == "" {
 		return s
@@ -80,10 +91,10 @@ func (p *page) blocks(indent string, all []render.Block) {
 		case render.Paragraph:
 			p.para(indent, leading(line(b.Line)))
 		case render.Heading:
-			p.para(indent, "**"+line(b.Line)+"**")
+			p.para(indent, bold(b.Line))
 		case render.Bullets, render.Numbers:
 			for i, item := range b.Items {
-				mark := "- "
+				mark := "* " // not the mark of our own lists, which would go on
 				if b.Kind == render.Numbers {
 					mark = fmt.Sprintf("%d. ", b.Start+i)
 				}

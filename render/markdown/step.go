@@ -21,9 +21,9 @@ func (p *page) procedure(pr *render.Procedure) {
 	if pr.Conditions != nil {
 		p.para("", "**"+words.WorkshopWord+":** "+escape(pr.Conditions.String()))
 	}
-	p.items("", words.ProtectionHead, pr.Protection)
-	p.items("", words.ToolsHead, pr.Tools)
-	p.items("", words.SuppliesHead, pr.Supplies)
+	p.para("", layReady(words.ProtectionHead, pr.Protection))
+	p.para("", layReady(words.ToolsHead, pr.Tools))
+	p.para("", layReady(words.SuppliesHead, pr.Supplies))
 	for i := range pr.Groups {
 		g := &pr.Groups[i]
 		if g.Place != "" {
@@ -50,13 +50,25 @@ func (p *page) pairs(label string, all []render.Pair) {
 	}
 }
 
-func (p *page) items(indent, label string, items []render.Item) {
-	var names []string
-	for _, it := range items {
-		names = append(names, escape(it.Name))
+// layReady lists what to lay out before a procedure.
+func layReady(label string, items []render.Item) string {
+	if len(items) == 0 {
+		return ""
 	}
-	if names != nil {
-		p.bullet(indent, label+": "+strings.Join(names, "; "))
+	return "**" + label + ":** " + names(items)
+}
+
+func names(items []render.Item) string {
+	var all []string
+	for _, it := range items {
+		all = append(all, escape(it.Name))
+	}
+	return strings.Join(all, "; ")
+}
+
+func (p *page) items(indent, label string, items []render.Item) {
+	if len(items) > 0 {
+		p.bullet(indent, label+": "+names(items))
 	}
 }
 
@@ -67,7 +79,7 @@ func (p *page) step(indent string, s *render.Step) {
 		p.para(indent, escape(words.StepWord+" "+s.Number+", "+s.Title+". "+s.Left))
 		return
 	}
-	title := "- [ ] **" + s.Number + " " + line(s.Heading)
+	title := "- [ ] **" + s.Number + " " + inline(s.Heading, "")
 	if s.Place != "" && !strings.HasSuffix(s.Heading.Plain(), s.Place) {
 		title += ", " + escape(s.Place)
 	}
@@ -163,7 +175,7 @@ func (p *page) message(indent string, m *render.Message) {
 			}
 		}
 		if m.Avoid != nil {
-			parts = append(parts, "**"+line(m.Avoid)+"**")
+			parts = append(parts, bold(m.Avoid))
 		}
 		s += strings.Join(parts, " ")
 	case m.Avoid != nil:
@@ -180,7 +192,7 @@ func (p *page) facts(indent string, s *render.Step) {
 	p.items(indent, words.SuppliesHead, s.Supplies)
 	for _, f := range s.Facts {
 		if f.Label == "" {
-			p.bullet(indent, "**"+line(f.Value)+"**")
+			p.bullet(indent, bold(f.Value))
 			continue
 		}
 		p.bullet(indent, f.Label+": "+line(f.Value))
