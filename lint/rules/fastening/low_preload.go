@@ -129,7 +129,11 @@ var softWords = []string{"rubber", "cork", "paper", "felt", "leather", "wood", "
 // of the stack by its material or name, or the fastening's basis in words.
 func soft(f *model.Node) bool {
 	for _, r := range f.AllRefs("stack") {
-		if r.To != nil && says(r.To.Plain("material")+" "+r.To.Plain("name"), softWords) {
+		if r.To == nil {
+			continue
+		}
+		// The bolts of a rubber mount go through metal.
+		if name := r.To.Plain("name"); says(r.To.Plain("material"), softWords) || says(name, softWords) && !says(name, []string{"mount"}) {
 			return true
 		}
 	}

@@ -1,6 +1,8 @@
 package measure
 
 import (
+	"strings"
+
 	"fettle/lang/diag"
 	"fettle/lang/kind"
 	"fettle/lint/rule"
@@ -66,7 +68,7 @@ procedure "check" {
 
 func runNoOtherwise(p *rule.Pass) {
 	for _, s := range p.Steps() {
-		if !s.Kind.Judges || s.Has("otherwise") || len(s.Nested(kind.Otherwise)) > 0 || s.Damaged || tooling.Does(s.Kind, kind.WorksOut) != "" {
+		if !s.Kind.Judges || strings.TrimSpace(s.Plain("otherwise")) != "" || len(s.Nested(kind.Otherwise)) > 0 || s.Damaged || tooling.Does(s.Kind, kind.WorksOut) != "" {
 			continue
 		}
 		attr := "accept"

@@ -112,7 +112,7 @@ func runSpotsMeasuredAsOne(p *rule.Pass) {
 
 // severalSpots is a quick look for what manySpots finds.
 func severalSpots(text string) bool {
-	for _, w := range [...]string{"spots", "places", "points", "positions", "heights", "ends", "sides", "corners"} {
+	for _, w := range [...]string{"spots", "places", "points", "positions", "heights", "ends", "sides", "corners", "bottom", "rear"} {
 		if strings.Contains(text, w) {
 			return true
 		}
@@ -120,4 +120,8 @@ func severalSpots(text string) bool {
 	return false
 }
 
-var manySpots = regexp.MustCompile(`(?i)\b(?:at|in|on) (?:the )?(?:two|three|four|five|six|eight|both|[2-9]) (?:\w+ )?(?:spots|places|points|positions|heights|ends|sides|corners)\b`)
+// manySpots is a reading that is taken at several spots, in words: "measure it at
+// both ends", "read at the top, in the middle and at the bottom".
+var manySpots = regexp.MustCompile(`(?i)\b(?:measure|measured|read|readings?|gauge|taken?)\b(?: \w+){0,3} (?:at|in|on) (?:` +
+	`(?:the |each of the )?(?:two|three|four|five|six|eight|both|several|[2-9]) (?:\w+ )?(?:spots|places|points|positions|heights|ends|sides|corners)\b` +
+	`|the (?:top|front)\b[^.;]*\b(?:middle|centre)\b[^.;]*\b(?:bottom|rear|back)\b)`)
