@@ -1,0 +1,13 @@
+// Package mutation measures the rules. It takes sound manuals, puts one true
+// fault at a time into their source, lints what comes out, and counts for each
+// class of faults how often the right rule found it at the right place, and
+// what else was said.
+//
+// It is for the developers of rules. A class is one row of a table: the fault
+// as the design names it, the rules that are right to find it, and a function
+// that knows where in a manual the fault can be put in several ways. A mutant
+// must be a fault beyond argument: a function leaves out every place where the
+// edit would still give a manual that works. What a class knows of the trade it
+// works out by itself and never asks a rule or the bench, which would only
+// measure that they agree with themselves.
+package mutation

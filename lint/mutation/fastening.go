@@ -1,0 +1,498 @@
+package mutation
+
+import (
+	"slices"
+	"strings"
+
+	"fettle/lang/kind"
+	"fettle/lang/model"
+)
+
+var fastening = []*Class{
+	{"fastening", "never tightened", []string{"fastening/never-tightened"}, neverTightened},
+	{"fastening", "not started by hand", []string{"fastening/not-started-by-hand"}, notStarted},
+	{"fastening", "tightened again", []string{"fastening/tightened-twice", "fastening/not-as-found"}, tightenedAgain},
+	{"fastening", "loosened, never tightened again", []string{"fastening/left-loose"}, leftLoose},
+	{"fastening", "tightened before its stack is on", []string{"fastening/stack-not-on", "order/fitted-before-seat"}, stackNotOn},
+	{"fastening", "part removed while fastened", []string{"fastening/removed-while-fastened"}, removedFastened},
+	{"fastening", "above the proof band", []string{"fastening/high-preload"}, highPreload},
+	{"fastening", "below the seating band", []string{"fastening/low-preload"}, lowPreload},
+	{"fastening", "thread strips first", []string{"fastening/thread-strips-first"}, stripsFirst},
+	{"fastening", "outside the wrench's range", []string{"fastening/outside-wrench-range"}, outsideWrench},
+	{"fastening", "no wrench named", []string{"fastening/no-wrench"}, noWrench},
+	{"fastening", "stages fall or miss the value", []string{"fastening/stages-fall", "fastening/stages-miss-the-torque"}, stagesWrong},
+	{"fastening", "four or more and no pattern", []string{"fastening/no-pattern"}, noPattern},
+	{"fastening", "pattern no sound criss-cross", []string{"fastening/unsound-pattern"}, unsoundPattern},
+	{"fastening", "lubricant differs from the coat", []string{"fastening/lubricant-differs", "fastening/lock-missing"}, lubricantDiffers},
+	{"fastening", "socket or drive does not fit", []string{"fastening/socket-does-not-fit", "fastening/drive-differs"}, socketWrong},
+	{"fastening", "adapter without length, or setting wrong", []string{"fastening/adapter-without-length", "fastening/wrong-setting", "values/prose-contradicts"}, adapterWrong},
+	{"fastening", "angle with no snug torque", []string{"fastening/angle-without-snug-torque"}, angleAlone},
+	{"fastening", "slot step wider than the band", []string{"fastening/slot-wider-than-band"}, slotTooWide},
+	{"fastening", "locking device missing", []string{"fastening/lock-missing", "fastening/lubricant-differs"}, lockMissing},
+	{"fastening", "high torque, nothing holds the part", []string{"fastening/nothing-holds-the-part"}, nothingHolds},
+	{"fastening", "use_once piece used again", []string{"fastening/spent-part-used-again"}, spentAgain},
+	{"fastening", "prose turns the wrong way", []string{"fastening/turns-the-wrong-way", "fastening/prose-turns-the-wrong-way"}, wrongWay},
+}
+
+// fate is everything that is done to one fastening, in working order.
+func (s *Sound) fate(f *model.Node) []*model.Step {
+	var all []*model.Step
+	for _, st := range s.steps {
+		for _, v := range []kind.Verb{kind.Starts, kind.Tightens, kind.Slackens, kind.Opens, kind.Locks} {
+			if slices.Contains(Does(st, v), f) {
+				all = append(all, st)
+				break
+			}
+		}
+	}
+	return all
+}
+
+// does reports whether a step does a verb to a thing.
+func does(st *model.Step, v kind.Verb, to *model.Node) bool {
+	return slices.Contains(Does(st, v), to)
+}
+
+// once lists the fastenings with exactly one start and one tightening.
+func (s *Sound) once() (fs []*model.Node, start, tighten map[*model.Node]*model.Step) {
+	start, tighten = map[*model.Node]*model.Step{}, map[*model.Node]*model.Step{}
+	for _, f := range s.Of("fastening") {
+		a, b := s.Doing(kind.Starts, f), s.Doing(kind.Tightens, f)
+		if len(a) == 1 && len(b) == 1 && len(s.Doing(kind.Opens, f)) == 0 && len(s.Doing(kind.Slackens, f)) == 0 {
+			fs = append(fs, f)
+			start[f], tighten[f] = a[0], b[0]
+		}
+	}
+	return fs, start, tighten
+}
+
+func only(st *model.Step) *Change {
+	if st.Places == nil || st.Has("only") {
+		return nil
+	}
+	return Set(st.Node, "only", "["+quote(st.Places.Names("names")[0])+"]")
+}
+
+// sometimes lets a step be done under a new option only.
+func (s *Sound) sometimes(st *model.Step) *Change {
+	if optional(st) {
+		return nil
+	}
+	option := "option \"extra\" {\n  name    = \"Extra\"\n  choices = [\"without\", \"with\"]\n}\n"
+	return Set(st.Node, "when", `option.extra == "with"`).And(InsertAfter(s.Node, option))
+}
+
+func neverTightened(w *Workshop) {
+	fs, start, tighten := w.once()
+	for _, f := range fs {
+		t := tighten[f]
+		w.Put(w.Drop(t.Node).At(f, start[f].Node), "drop %q", t.Title())
+		w.Put(only(t).At(f, start[f].Node), "%q at one place only", t.Title())
+		w.Put(w.sometimes(t).At(f, start[f].Node), "%q under an option only", t.Title())
+	}
+	for _, t := range w.Doing(kind.Tightens) { // after it came off and was started again
+		f := Does(t, kind.Tightens)[0]
+		all := w.fate(f)
+		i := slices.Index(all, t)
+		if i > 1 && does(all[i-1], kind.Starts, f) && i == len(all)-1 && !all[i-1].Flag("trial") {
+			w.Put(w.Drop(t.Node).At(f, all[i-1].Node), "drop %q, the second time", t.Title())
+		}
+	}
+}
+
+func notStarted(w *Workshop) {
+	fs, start, tighten := w.once()
+	for _, f := range fs {
+		st, t := start[f], tighten[f]
+		if !f.Has("fasteners") {
+			continue
+		}
+		w.Put(w.Drop(st.Node).At(f, t.Node), "drop %q", st.Title())
+		w.Put(only(st).At(f, t.Node), "%q at one place only", st.Title())
+		if Next(st) == t && w.Uses(st.Node) == 0 && w.Uses(t.Node) == 0 {
+			w.Put(Swap(st.Node, t.Node), "%q before %q", t.Title(), st.Title())
+		}
+	}
+	for _, st := range w.Doing(kind.Starts) {
+		f := Does(st, kind.Starts)[0]
+		all := w.fate(f)
+		i := slices.Index(all, st)
+		if i > 0 && does(all[i-1], kind.Opens, f) && i+1 < len(all) && does(all[i+1], kind.Tightens, f) {
+			w.Put(w.Drop(st.Node).At(f, all[i+1].Node), "drop %q, the second time", st.Title())
+		}
+	}
+}
+
+func tightenedAgain(w *Workshop) {
+	for _, t := range w.Doing(kind.Tightens) {
+		f := Does(t, kind.Tightens)[0]
+		all := w.fate(f)
+		i := slices.Index(all, t)
+		again := Copy(t.Node, t.ID+"_again", without(t.Node, "was", "critical", "from", "after", "within"))
+		w.Put(InsertAfter(t.Node, again).At(f, t.Node), "%q twice", t.Title())
+		switch t.Word("from") {
+		case "tight":
+			w.Put(Unset(t.Node, "from").At(f), "%q not said to be a re-tightening", t.Title())
+			w.Put(Set(t.Node, "from", `"loosened"`).At(f), "%q said to be loosened", t.Title())
+		case "loosened":
+			if i > 0 && does(all[i-1], kind.Slackens, f) {
+				w.Put(w.Drop(all[i-1].Node).At(t.Node, f), "drop %q", all[i-1].Title())
+			}
+		}
+	}
+}
+
+func leftLoose(w *Workshop) {
+	for _, t := range w.Doing(kind.Tightens) {
+		f := Does(t, kind.Tightens)[0]
+		all := w.fate(f)
+		i := slices.Index(all, t)
+		last := i == len(all)-1
+		if last && !t.Has("critical") {
+			text := "  loosen \"" + t.ID + "_again\" {\n    title     = \"Slacken it again\"\n    fastening = fastening." + f.ID + "\n    by        = \"1/4 turn\"\n    takes     = \"1 min\"\n  }\n"
+			w.Put(InsertAfter(t.Node, text).At(f), "slacken it after %q", t.Title())
+			work := "  work \"" + t.ID + "_free\" {\n    title   = \"Free the part again\"\n    on      = [fastening." + f.ID + "]\n    loosens = [fastening." + f.ID + "]\n    takes   = \"1 min\"\n  }\n"
+			w.Put(InsertAfter(t.Node, work).At(f), "work that loosens it after %q", t.Title())
+		}
+		if last && i > 0 && does(all[i-1], kind.Slackens, f) {
+			w.Put(w.Drop(t.Node).At(f, all[i-1].Node), "drop %q", t.Title())
+		}
+	}
+}
+
+func stackNotOn(w *Workshop) {
+	fs, start, tighten := w.once()
+	for _, f := range fs {
+		stack := f.AllRefs("stack")
+		t := tighten[f]
+		for _, r := range stack {
+			if r.To.Def.Name != "part" || len(w.Doing(kind.Joins, r.To)) != 1 {
+				continue
+			}
+			p := w.Doing(kind.Joins, r.To)[0]
+			if p.Procedure != t.Procedure || p.Index >= start[f].Index || !quiet(p.Procedure.Steps[p.Index+1:t.Index], r.To, f) || w.Uses(p.Node) > 0 {
+				continue
+			}
+			where := []*model.Node{f, t.Node, start[f].Node, p.Node}
+			w.Put(MoveAfter(p.Node, t.Node).At(where...), "%q after %q", p.Title(), t.Title())
+			if only(p) != nil {
+				w.Put(only(p).At(append(where, r.To)...), "%q at one place only", p.Title())
+			}
+		}
+		// The stack names a part that goes on later.
+		for _, later := range w.After(t) {
+			p := Does(later, kind.Joins)
+			if len(p) == 1 && later.Procedure == t.Procedure && len(stack) > 1 && p[0].Def.Name == "part" && !names(p[0], "sits_on", stack[0].To) &&
+				len(w.Doing(kind.Joins, p[0])) == 1 && p[0].Has("sits_on") && !optional(later) && later.Places == t.Places && !names(f, "fasteners", p[0]) {
+				w.Put(AddRef(f, "stack", "part."+p[0].ID).At(t.Node, start[f].Node), "%q is in the stack and goes on later", p[0].Title())
+				break
+			}
+		}
+	}
+}
+
+// quiet reports whether no step but those of a fastening needs a part.
+func quiet(steps []*model.Step, part, f *model.Node) bool {
+	for _, s := range steps {
+		if does(s, kind.Starts, f) || does(s, kind.Tightens, f) {
+			continue
+		}
+		if s.Has("on") && !names(s.Node, "on", f) || Is(s, kind.Joins) || s.Kind.Yields != kind.Nothing || Is(s, kind.Stops) {
+			return false
+		}
+	}
+	return true
+}
+
+func removedFastened(w *Workshop) {
+	for _, open := range w.Doing(kind.Opens) {
+		f := Does(open, kind.Opens)[0]
+		for _, off := range w.After(open) {
+			if off.Procedure != open.Procedure {
+				break
+			}
+			parts := Does(off, kind.Takes)
+			if len(parts) != 1 || !names(f, "stack", parts[0]) {
+				continue
+			}
+			restarted := false
+			for _, s := range w.After(off) {
+				restarted = restarted || does(s, kind.Starts, f)
+			}
+			if restarted {
+				w.Put(w.Drop(open.Node).At(off.Node, f), "drop %q", open.Title())
+			}
+			if w.Uses(open.Node) == 0 && w.Uses(off.Node) == 0 {
+				w.Put(MoveAfter(open.Node, off.Node).At(off.Node, f), "%q after %q", open.Title(), off.Title())
+			}
+			break
+		}
+	}
+}
+
+// scaled gives a fastening another torque, its stages with it.
+func scaled(f *model.Node, by float64) *Change {
+	torque := scale(literal(f, "torque"), by)
+	if torque == "" {
+		return nil
+	}
+	c := Set(f, "torque", quote(torque))
+	if a := f.Attr("stages"); a != nil {
+		c = c.And(Set(f, "stages", scale(f.ValueSpan(a).Text(), by)))
+	}
+	return c
+}
+
+// wrenches lists the torque tools of a step.
+func wrenches(st *model.Step) []*model.Node {
+	return toolsThat(st, func(t *model.Node) bool {
+		k := t.Plain("kind")
+		return strings.Contains(k, "torque")
+	})
+}
+
+// clamps are the fastenings that a class and K screen, with their tightenings.
+func (s *Sound) clamps(visit func(f *model.Node, ts []*model.Step)) {
+	for _, f := range s.Own("fastening") {
+		ts := s.Doing(kind.Tightens, f)
+		if f.Word("does") == "clamp" && f.Has("thread") && f.Has("bolt_class") && literal(f, "torque") != "" && len(ts) > 0 {
+			visit(f, ts)
+		}
+	}
+}
+
+// reach reports whether all wrenches of the steps still serve a torque.
+func reach(f *model.Node, ts []*model.Step, by float64) bool {
+	l, ok := f.Limits("torque", "")
+	if !ok || l.Low == nil || l.High == nil {
+		return false
+	}
+	low, high := float(*l.Low)*by, float(*l.High)*by
+	for _, st := range f.Formulas("stages", "") {
+		if q := st.Quantity(); q != nil {
+			low = min(low, float(*q)*by)
+		}
+	}
+	for _, t := range ts {
+		if t.Has("to") {
+			return false
+		}
+		for _, wr := range wrenches(t) {
+			r, ok := wr.Limits("range", "")
+			if !ok || r.Low == nil || r.High == nil || low < float(*r.Low) || low < 0.2*float(*r.High) || high > float(*r.High) {
+				return false
+			}
+		}
+	}
+	return true
+}
+
+func held60(ts []*model.Step) bool {
+	for _, t := range ts {
+		if !t.Has("held_by") && !t.Has("turning") {
+			return false
+		}
+	}
+	return true
+}
+
+func highPreload(w *Workshop) {
+	w.clamps(func(f *model.Node, ts []*model.Step) {
+		l, _ := f.Limits("torque", "")
+		if l.High == nil {
+			return
+		}
+		for _, by := range []float64{1.7, 2.5} {
+			if reach(f, ts, by) && (float(*l.High)*by < 60 || held60(ts)) && soft(f) < 0.35 {
+				w.Put(scaled(f, by).At(nodes(ts)...), "%q: torque × %v", f.Title(), by)
+			}
+		}
+		if class := map[string]string{"8.8": "4.6", "10.9": "5.8", "grade 5": "grade 1"}[f.Plain("bolt_class")]; class != "" && !f.Has("nut_class") && soft(f) < 0.6 {
+			w.Put(Set(f, "bolt_class", quote(class)).At(nodes(ts)...), "%q: class %s", f.Title(), class)
+		}
+		if f.Has("nut_factor") && soft(f) < 0.6 {
+			w.Put(Set(f, "nut_factor", quote("0.07..0.09")).At(nodes(ts)...), "%q: a slippery thread", f.Title())
+		}
+	})
+}
+
+// soft is how much of its strength a rubber gasket or a soft stack leaves
+// unused: 1 where the torque is set by what it clamps and not by the bolt.
+func soft(f *model.Node) float64 {
+	for _, r := range f.AllRefs("stack") {
+		switch r.To.Plain("material") {
+		case "rubber", "cork", "paper", "leather":
+			return 1
+		}
+	}
+	return 0
+}
+
+func nodes(steps []*model.Step) []*model.Node {
+	var all []*model.Node
+	for _, s := range steps {
+		all = append(all, s.Node)
+	}
+	return all
+}
+
+func lowPreload(w *Workshop) {
+	w.clamps(func(f *model.Node, ts []*model.Step) {
+		if soft(f) == 1 {
+			return
+		}
+		for _, by := range []float64{0.3, 0.4} {
+			if reach(f, ts, by) {
+				w.Put(scaled(f, by).At(nodes(ts)...), "%q: torque × %v", f.Title(), by)
+			}
+		}
+		if f.Has("nut_factor") {
+			w.Put(Set(f, "nut_factor", quote("0.50..0.60")).At(nodes(ts)...), "%q: a rough thread", f.Title())
+		}
+	})
+}
+
+func stripsFirst(w *Workshop) {
+	w.clamps(func(f *model.Node, ts []*model.Step) {
+		if f.Has("nut_class") || soft(f) == 1 {
+			return
+		}
+		size := strings.TrimLeft(f.Plain("thread"), "M")
+		short := map[byte]string{'5': "1.5 mm", '6': "2 mm", '8': "2.5 mm", '1': "3 mm"}[size[0]]
+		if strings.Contains(size, "/") {
+			short = "0.08 in"
+		}
+		if f.Has("thread_length") && short != "" {
+			w.Put(Set(f, "thread_length", quote(short)).At(nodes(ts)...), "%q: %s of thread", f.Title(), short)
+			if f.Plain("thread_material") == "steel" || f.Plain("thread_material") == "cast iron" {
+				w.Put(Set(f, "thread_length", quote(short)).And(Set(f, "thread_material", `"aluminium"`)).At(nodes(ts)...), "%q: %s of thread in aluminium", f.Title(), short)
+			}
+		}
+	})
+}
+
+func outsideWrench(w *Workshop) {
+	for _, t := range w.Doing(kind.Tightens) {
+		f := Does(t, kind.Tightens)[0]
+		l, ok := f.Limits("torque", "")
+		if to, stated := t.Limits("to", ""); stated {
+			l, ok = to, true
+		}
+		if !ok || l.Low == nil || l.High == nil || !constant(f, "torque") {
+			continue
+		}
+		for _, wr := range wrenches(t) {
+			if !wr.Has("range") {
+				continue
+			}
+			v := func(low, high float64) string { return quote(band(times(*l.High, low), times(*l.High, high))) }
+			w.Put(w.Variant(t.Node, "tools", wr, Set(wr, "range", v(0.2, 0.8))).At(f), "%q: a wrench that ends below the torque", t.Title())
+			w.Put(w.Variant(t.Node, "tools", wr, Set(wr, "range", v(1.5, 8))).At(f), "%q: a wrench that begins above the torque", t.Title())
+			w.Put(w.Variant(t.Node, "tools", wr, Set(wr, "range", v(0.05, 7))).At(f), "%q: the first seventh of a wrench", t.Title())
+			if st := f.Formulas("stages", ""); len(st) > 1 && !t.Has("to") && st[0].Quantity() != nil && float(*st[0].Quantity()) < 0.55*float(*l.Low) {
+				w.Put(w.Variant(t.Node, "tools", wr, Set(wr, "range", v(0.75, 3))).At(f), "%q: a wrench that begins above the first stage", t.Title())
+			}
+		}
+	}
+}
+
+func noWrench(w *Workshop) {
+	for _, t := range w.Doing(kind.Tightens) {
+		f := Does(t, kind.Tightens)[0]
+		all := wrenches(t)
+		if len(all) == 0 {
+			continue
+		}
+		c := &Change{}
+		spared := true
+		kept := t.AllRefs("tools")
+		for _, wr := range all {
+			spared = spared && w.Spared(wr)
+		}
+		if !spared || len(all) > 1 {
+			continue
+		}
+		w.Put(DropRef(t.Node, "tools", all[0]).At(f), "%q without %q", t.Title(), all[0].Title())
+		for _, r := range kept {
+			spared = spared && w.Spared(r.To)
+		}
+		if spared && !t.Has("held_by") {
+			w.Put(c.And(Unset(t.Node, "tools")).At(f), "%q without tools", t.Title())
+		}
+	}
+}
+
+func stagesWrong(w *Workshop) {
+	for _, f := range w.Own("fastening") {
+		torque := literal(f, "torque")
+		l, ok := f.Limits("torque", "")
+		if !ok || torque == "" || l.Low == nil || l.High == nil || l.Low.Cmp(*l.High) == 0 || len(w.Doing(kind.Tightens, f)) == 0 {
+			continue
+		}
+		u := unitOf(torque)
+		mid := scale(strings.SplitN(strings.SplitN(torque, "±", 2)[0], "..", 2)[0], 0.9)
+		falls := []string{quote(times(*l.Low, 0.8).String()), quote(times(*l.Low, 0.7).String()), quote(torque)}
+		misses := []string{quote(times(*l.Low, 0.6).String()), quote(times(*l.Low, 0.8).String())}
+		if mid == "" || u == "" || !reach(f, w.Doing(kind.Tightens, f), 0.55) {
+			continue
+		}
+		ts := nodes(w.Doing(kind.Tightens, f))
+		w.Put(Set(f, "stages", "["+strings.Join(falls, ", ")+"]").At(ts...), "%q: stages fall", f.Title())
+		w.Put(Set(f, "stages", "["+strings.Join(misses, ", ")+"]").At(ts...), "%q: stages end below the torque", f.Title())
+	}
+	for _, f := range w.Own("fastening") {
+		st, ok := f.Get("stages", "").(model.List)
+		if !ok || len(st) < 2 {
+			continue
+		}
+		all := quoted.FindAllString(f.ValueSpan(f.Attr("stages")).Text(), -1)
+		ts := nodes(w.Doing(kind.Tightens, f))
+		if len(all) > 2 {
+			all[0], all[1] = all[1], all[0]
+			w.Put(Set(f, "stages", "["+strings.Join(all, ", ")+"]").At(ts...), "%q: two stages change places", f.Title())
+			all[0], all[1] = all[1], all[0]
+		}
+		slices.Reverse(all)
+		w.Put(Set(f, "stages", "["+strings.Join(all, ", ")+"]").At(ts...), "%q: stages backwards", f.Title())
+		slices.Reverse(all)
+		w.Put(Set(f, "stages", "["+strings.Join(all[:len(all)-1], ", ")+"]").At(ts...), "%q: the last stage is missing", f.Title())
+	}
+}
+
+func noPattern(w *Workshop) {
+	for _, f := range w.Own("fastening") {
+		ts := w.Doing(kind.Tightens, f)
+		if f.Whole("quantity", "", 1) < 4 || !f.Has("pattern") || len(ts) == 0 {
+			continue
+		}
+		w.Put(Unset(f, "pattern").At(nodes(ts)...), "%q without a pattern", f.Title())
+		if f.Has("layout") {
+			w.Put(Unset(f, "pattern").And(Unset(f, "layout")).At(nodes(ts)...), "%q without layout and pattern", f.Title())
+		}
+	}
+}
+
+func unsoundPattern(w *Workshop) {
+	for _, f := range w.Own("fastening") {
+		n := f.Whole("quantity", "", 1)
+		layout := f.Plain("layout")
+		if n < 4 || !f.Has("pattern") || layout == "row" || layout == "grid" {
+			continue
+		}
+		var round, again, short []string
+		for i := range n {
+			name := quote(string(rune('0'+(i+1)/10)) + string(rune('0'+(i+1)%10)))
+			name = strings.Replace(name, `"0`, `"`, 1)
+			round = append(round, name)
+		}
+		again = append(slices.Clone(round[:n-1]), round[0])
+		short = slices.Clone(round[:n-1])
+		ts := nodes(w.Doing(kind.Tightens, f))
+		for _, c := range []struct {
+			order []string
+			what  string
+		}{{round, "round and round"}, {again, "one twice"}, {short, "one left out"}} {
+			w.Put(Set(f, "pattern", "["+strings.Join(c.order, ", ")+"]").At(ts...), "%q: %s", f.Title(), c.what)
+		}
+	}
+}
