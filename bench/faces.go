@@ -17,6 +17,9 @@ func (r *run) clean(o *op) {
 		case aSurface, aBody:
 			first, n := r.surfaces(t)
 			for s := first; s < first+n; s++ {
+				if r.sealedIn(s) {
+					continue
+				}
 				f := r.films.edit(s)
 				f.clean, f.since, f.cleaned = true, r.end, r.act
 			}
@@ -30,6 +33,20 @@ func (r *run) clean(o *op) {
 			}
 		}
 	}
+}
+
+// sealedIn says whether a surface lies in a closed seal, out of reach of any rag.
+func (r *run) sealedIn(s id) bool {
+	for _, slot := range r.bodies[r.skins[s].body].seals {
+		i := r.words.at[slot].bead
+		if i == none || r.beads.at[i].closed < 0 || r.beads.at[i].parted >= 0 {
+			continue
+		}
+		if !r.whole(s) && hasTarget(r.ops[slot].seal.faces, target{aSurface, s}) {
+			return true
+		}
+	}
+	return false
 }
 
 // surfaces are those that a target covers: one, or the whole of a body with all
@@ -94,7 +111,7 @@ func (r *run) wetJoint(o *op, j id, direct bool) {
 // seal lays a bead: its faces must be clean, and its clocks run.
 func (r *run) seal(o *op, slot id) {
 	s := o.seal
-	r.checkClean(o, s)
+	late := r.checkClean(o, s)
 	r.checkKeepClear(o, s)
 	for _, t := range s.faces {
 		r.dirty(t)
@@ -110,6 +127,7 @@ func (r *run) seal(o *op, slot id) {
 		}
 	}
 	d := bead{slot: slot, act: r.act, start: r.start, end: r.end, closed: -1, parted: -1, supply: s.supply}
+	d.late = late // its clock starts when the author meant it to, after the cleaning
 	i := r.beads.add(d)
 	r.words.edit(slot).bead = i
 	gone := len(s.closedBy) > 0
@@ -131,8 +149,9 @@ func (r *run) seal(o *op, slot id) {
 	r.open = append(r.open[:len(r.open):len(r.open)], i)
 }
 
-// checkClean asks that every face of a seal is clean, and says so once.
-func (r *run) checkClean(o *op, s *sealing) {
+// checkClean asks that every face of a seal is clean, and says so once. late
+// says that they are cleaned only afterwards.
+func (r *run) checkClean(o *op, s *sealing) (late bool) {
 	var never, since []target
 	for _, t := range s.faces {
 		if t.sort != aBody && t.sort != aSurface || hasTarget(never, t) || hasTarget(since, t) {
@@ -148,27 +167,29 @@ func (r *run) checkClean(o *op, s *sealing) {
 	}
 	dirty := append(never, since...)
 	if len(dirty) == 0 {
-		return
+		return false
 	}
+	after := r.cleanedLater(dirty[0])
 	var objects []Object
 	for _, t := range dirty {
 		objects = append(objects, r.object(t))
 	}
 	if len(never) > 0 {
 		b := r.breach(NotCleaned, o, r.faceAttr(o, never[0]), objects...)
-		r.cause(b, r.cleanedLater(never[0]), "", "cleaned only here")
-		return
+		r.cause(b, after, "", "cleaned only here")
+		return after >= 0
 	}
 	_, cleaned, dirtied := r.isClean(dirty[0])
 	b := r.breach(Dirtied, o, r.faceAttr(o, dirty[0]), objects...)
 	r.cause(b, cleaned, "", "cleaned here")
 	if dirtied > cleaned {
 		r.cause(b, dirtied, "", "made dirty again here")
-		return
+		return after >= 0
 	}
 	b.Want = quantity(r.house.cleanFor)
 	b.Got = quantity(r.start - r.t.Acts[cleaned].End)
 	r.cause(b, r.longest(cleaned, r.act), "", "the longest time in between")
+	return after >= 0
 }
 
 // isClean says whether a face is clean now, and when it was last cleaned and

@@ -19,15 +19,54 @@ func (r *run) startJoint(o *op, e *effect, j id) {
 		b := r.breach(FittedTwice, o, e.attr, r.jointObject(j))
 		r.cause(b, g.begun, "", "fitted here already")
 	}
+	forTrial := o.trial || r.onTrial(j) != none
+	if !forTrial {
+		forTrial = r.checkTop(o, e.attr, j)
+	}
 	for _, p := range def.pieces {
 		r.screwIn(o, e.attr, j, p)
 	}
 	n := r.bolts.edit(j)
 	n.grip, n.begun, n.byStep, n.maybe, n.fresh, n.locked, n.settled = started, r.act, o.step, r.maybe, false, false, false
-	n.trial = o.trial || r.onTrial(j) != none
+	n.trial = forTrial
 	if !o.trial {
 		r.carriedOn(o, e.attr, j)
 	}
+}
+
+// checkTop asks that what lies under the heads is on before they are started. A
+// slotted shim is slid in afterwards. forTrial says that a trial fit was meant
+// to be on by now.
+func (r *run) checkTop(o *op, attr string, j id) (forTrial bool) {
+	stack := r.joints[j].stack
+	if len(stack) < 2 || r.maybe || r.branch != nil {
+		return false
+	}
+	bottom := stack[len(stack)-1]
+	missing, late := stack[0], int32(-1)
+	for _, b := range stack {
+		e, ok := next(r.moves[b], r.act, anything)
+		if !ok || r.together(b, bottom) {
+			continue
+		}
+		switch {
+		case takes(e.verb) && r.pieces.at[b].on == 0:
+			return true // said where it is to come off
+		case puts(e.verb) && r.ops[r.acts[e.act].slot].trial:
+			missing, late, forTrial = b, e.act, true
+		case b == missing && puts(e.verb) && late < 0:
+			late = e.act
+		}
+	}
+	def, p := &r.bodies[missing], &r.pieces.at[missing]
+	if late < 0 || !r.present[def.item] || r.items[def.item].graded || p.maybe || p.on > 0 {
+		return forTrial
+	}
+	b := r.breach(SeatNotOn, o, attr, r.jointObject(j), r.bodyObject(missing))
+	r.cause(b, late, "", "fitted only here")
+	declared(b, r.joints[j].node, "stack", "lies under its heads")
+	r.assume(missing)
+	return forTrial
 }
 
 // fittedAsPart says whether a joint was started by fitting one of its pieces.
@@ -139,6 +178,7 @@ func (r *run) checkFound(o *op, attr string, j id) {
 		for _, p := range def.pieces {
 			r.screwIn(o, attr, j, p)
 		}
+		r.owe(j, kind.Starts)
 		n := r.bolts.edit(j)
 		n.begun, n.grip, n.trial = r.act, started, r.onTrial(j) != none
 	case g.grip == tight && o.from == "tight":
@@ -154,9 +194,11 @@ func (r *run) checkFound(o *op, attr string, j id) {
 		b := r.breach(NotAsFound, o, "from", r.jointObject(j))
 		r.cause(b, max(g.tightAt, g.begun), "", map[grip]string{started: "only started by hand here", tight: "tightened here, and not loosened since"}[g.grip])
 		r.bolts.edit(j).grip = loose
+		r.owe(j, kind.Slackens)
 	case g.grip == tight && o.from == "" && !tolerant:
 		b := r.breach(TightenedTwice, o, attr, r.jointObject(j))
 		r.cause(b, g.tightAt, "", "tightened here already")
+		r.owe(j, kind.Slackens)
 	}
 }
 
@@ -166,11 +208,16 @@ func (r *run) checkStack(o *op, attr string, j id) {
 	if len(def.stack) == 0 {
 		return
 	}
-	bottom := def.stack[len(def.stack)-1]
+	main := def.stack[len(def.stack)-1]
+	for _, b := range def.stack {
+		if r.firmer(b, main) {
+			main = b
+		}
+	}
 	var missing, apart []id
 	var late []int32
 	for _, b := range def.stack {
-		if !r.present[r.bodies[b].item] || r.together(b, bottom) || r.bodies[b].base || has(o.without, b) || r.pieces.at[b].maybe {
+		if !r.present[r.bodies[b].item] || r.together(b, main) || r.bodies[b].base || has(o.without, b) || r.pieces.at[b].maybe {
 			continue
 		}
 		// What is never fitted, or only taken off, is said at the end.
@@ -181,7 +228,7 @@ func (r *run) checkStack(o *op, attr string, j id) {
 	}
 	for _, b := range apart {
 		r.assume(b)
-		r.join(b, bottom)
+		r.join(b, main)
 	}
 	if len(missing) == 0 || r.maybe {
 		return
@@ -238,7 +285,7 @@ func (r *run) notTight(o *op, attr string, j id) {
 	if g.grip == started && r.branch != nil {
 		return // said where it is never tightened
 	}
-	if e, ok := next(r.grips[j], -1, is(kind.Tightens)); g.grip == started && (!ok || e.act > r.act) && r.branch == nil && !g.settled {
+	if g.grip == started && !g.settled && !r.tightensFrom(j, "") {
 		b := r.breachAt(NeverTightened, g.begun, "", r.jointObject(j))
 		r.here(b, o, "taken as tight here")
 		return
@@ -252,9 +299,17 @@ func (r *run) notTight(o *op, attr string, j id) {
 		r.cause(b, g.looseAt, "", "loosened here already")
 	case started:
 		r.cause(b, g.begun, "", "only started by hand here")
+		r.owe(j, kind.Tightens)
 	default:
 		r.cause(b, g.looseAt, "", "taken out here already")
 	}
+}
+
+// tightensFrom says whether the next thing done to a joint is to tighten it as
+// it is found by hand.
+func (r *run) tightensFrom(j id, from string) bool {
+	e, ok := next(r.grips[j], r.act, anything)
+	return ok && e.verb == kind.Tightens && r.ops[r.acts[e.act].slot].from == from
 }
 
 // openJoint takes a joint out.
@@ -268,9 +323,32 @@ func (r *run) openJoint(o *op, e *effect, j id) {
 		}
 		return
 	}
+	if g.grip == started && !g.settled && !r.maybe && r.branch == nil && r.readSince(j) {
+		b := r.breachAt(NeverTightened, g.begun, "", r.jointObject(j))
+		r.here(b, o, "taken out here, and read in between")
+		r.bolts.edit(j).need = -1
+	}
 	r.opensLiquid(o, e.attr, target{aFastening, j})
 	r.disturb(r.joints[j].checked)
 	r.undoJoint(o, j)
+}
+
+// readSince says whether a value was read on what a joint holds since it was
+// started. Bolts that only hang a part up need not be tightened.
+func (r *run) readSince(j id) bool {
+	g, stack := &r.bolts.at[j], r.joints[j].stack
+	for act := g.begun + 1; g.begun >= 0 && act < r.act; act++ {
+		o := &r.ops[r.acts[act].slot]
+		if !o.has(kind.Reads) && !o.has(kind.Sets) {
+			continue
+		}
+		for _, t := range o.on {
+			if b := r.owner(t); b != none && len(stack) > 0 && r.together(b, stack[0]) {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // undoJoint takes a joint out without asking anything.
@@ -351,7 +429,9 @@ func (r *run) lockJoint(o *op, e *effect, j id) {
 		devices = def.locks
 	}
 	for _, b := range devices {
-		r.screwIn(o, e.attr, j, b)
+		if !has(def.stack, b) || r.spent(b) > 0 { // one in the stack lies under the head by now
+			r.screwIn(o, e.attr, j, b)
+		}
 	}
 	n := r.bolts.edit(j)
 	n.locked, n.lockedAt = true, r.act

@@ -116,17 +116,45 @@ func TestFastenings(t *testing.T) {
 	story(t, "bolts before the lid", `
   fit "bolts" {
     title     = "Start the bolts"
-    fastening = fastening.lid_bolts
+    fastening = fastening.lid_bolts # want "seat not on"
   }
   torque "bolts" {
     title     = "Tighten the bolts"
-    fastening = fastening.lid_bolts # want "stack not on"
+    fastening = fastening.lid_bolts
   }
   fit "lid" {
     title = "Put the lid on"
     part  = part.lid
   }
 `)
+	tell(t, "bolts before the plate behind the wall", `
+  fit "lid" {
+    title = "Put the lid on"
+    part  = part.lid
+  }
+  fit "bolts" {
+    title     = "Start the bolts"
+    fastening = fastening.through_bolts
+  }
+  torque "bolts" {
+    title     = "Tighten the bolts"
+    fastening = fastening.through_bolts # want "stack not on"
+  }
+  fit "plate" {
+    title = "Hold the plate behind the wall"
+    part  = part.plate
+  }
+`, `
+part "plate" {
+  name    = "Backing plate"
+  sits_on = part.housing
+}
+fastening "through_bolts" {
+  name   = "Through bolts"
+  stack  = [part.lid, part.housing, part.plate]
+  torque = "10 N·m"
+}
+`, "")
 	story(t, "removed while its bolts are tight", gasketAndCover+coverBolts+`
   remove "cover" {
     title = "Take the cover off"

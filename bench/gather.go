@@ -31,6 +31,7 @@ func Gather(traces []*Trace) []Breach {
 			}
 		}
 	}
+	all = apart(all)
 	for i := range all {
 		if len(all[i].Under) == len(traces) {
 			all[i].Under = nil
@@ -39,9 +40,44 @@ func Gather(traces []*Trace) []Breach {
 	return all
 }
 
+// apart joins breaches of one kind about one thing that never come up under the
+// same choice: each choice shows the same slip at another step.
+func apart(all []Breach) []Breach {
+	kept := all[:0]
+	first := map[string]int{}
+	for _, b := range all {
+		k := b.about()
+		i, ok := first[k]
+		if !ok || len(b.Objects) == 0 || overlap(kept[i].Under, b.Under) {
+			first[k] = len(kept)
+			kept = append(kept, b)
+			continue
+		}
+		kept[i].Under = append(kept[i].Under, b.Under...)
+		kept[i].Causes = append(kept[i].Causes, Cause{Act: -1, Node: b.Node, Attr: b.Attr, Place: b.Place, Words: "the same here, under another choice"})
+	}
+	return kept
+}
+
+func overlap(a, b []Choice) bool {
+	for _, c := range a {
+		for _, d := range b {
+			if c.String() == d.String() {
+				return true
+			}
+		}
+	}
+	return false
+}
+
 // key tells breaches apart but for place and choice.
 func (b *Breach) key() string {
-	k := fmt.Sprintf("%d %p %s", b.What, b.Node, b.Attr)
+	return fmt.Sprintf("%p %s ", b.Node, b.Attr) + b.about()
+}
+
+// about says what a breach is of and about.
+func (b *Breach) about() string {
+	k := fmt.Sprint(int(b.What))
 	for _, o := range b.Objects {
 		k += fmt.Sprintf(" %p.%s.%s", o.Node, o.Sub, o.Name)
 	}

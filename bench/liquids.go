@@ -27,9 +27,9 @@ func (r *run) drain(o *op) {
 	for _, t := range o.through {
 		r.checkOpening(o, t)
 	}
-	for _, t := range o.on {
-		if i := r.pondIn(r.owner(t)); i != none {
-			r.ponds.edit(i).out = true
+	for i := range r.ponds.at {
+		if p := &r.ponds.at[i]; !p.out && r.flowsFrom(o.on, p.body) {
+			r.ponds.edit(id(i)).out = true
 		}
 	}
 }
@@ -107,7 +107,20 @@ func (r *run) holdsBack(t target, p *pond) bool {
 				}
 			}
 		}
-		return has(def.stack, p.body)
+		return has(def.stack, p.body) || r.below(def, p.body)
+	}
+	return false
+}
+
+// below says whether a plug closes a port of something that sits directly on
+// what is filled: a sump, which the liquid runs down into.
+func (r *run) below(def *joint, filled id) bool {
+	for _, b := range def.pieces {
+		for _, c := range r.bodies[b].covers {
+			if c.sort == aSurface && r.isPort(c.id) && has(r.bodies[r.skins[c.id].body].seats, filled) && r.together(r.skins[c.id].body, filled) {
+				return true
+			}
+		}
 	}
 	return false
 }
@@ -123,7 +136,7 @@ func (r *run) isPort(s id) bool {
 func (r *run) drainsThere(t target, p *pond) bool {
 	for _, act := range r.flowing {
 		o := &r.ops[r.acts[act].slot]
-		if act <= r.act || !r.touches(o.on, p.body) {
+		if act <= r.act || !r.flowsFrom(o.on, p.body) {
 			continue
 		}
 		for _, u := range o.through {
@@ -150,9 +163,11 @@ func (r *run) drainsThere(t target, p *pond) bool {
 	return false
 }
 
-func (r *run) touches(ts []target, b id) bool {
+// flowsFrom says whether a step that drains what ts name lets out the liquid in
+// b: they are b, or sit directly on it.
+func (r *run) flowsFrom(ts []target, b id) bool {
 	for _, t := range ts {
-		if r.owner(t) == b {
+		if c := r.owner(t); c == b || c != none && has(r.bodies[c].seats, b) {
 			return true
 		}
 	}

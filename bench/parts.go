@@ -1,11 +1,19 @@
 package bench
 
+import "fettle/lang/kind"
+
 // fit joins a part or tool to what it sits on.
 func (r *run) fit(o *op, slot, b id, attr string) {
 	def, it := &r.bodies[b], &r.items[r.bodies[b].item]
 	p := r.pieces.edit(b)
+	if p.owed == r.act && r.branch == nil {
+		return
+	}
 	if p.meant { // missed before, and taken as on since
-		p.meant, p.on, p.ever, p.fitted, p.byStep = false, max(1, def.quantity), true, r.act, o.step
+		p.meant, p.on, p.ever, p.fitted, p.byStep, p.trial = false, max(1, def.quantity), true, r.act, o.step, o.trial
+		if o.quantity > 0 {
+			p.on = o.quantity
+		}
 		return
 	}
 	if !r.present[def.item] {
@@ -99,6 +107,7 @@ func (r *run) draw(o *op, b id, attr string) int32 {
 		default:
 			br := r.breach(FittedTwice, o, attr, r.bodyObject(b))
 			r.cause(br, p.fitted, "", "fitted here already")
+			r.oweBody(b, takes)
 		}
 		return 0
 	case it.graded:
@@ -346,10 +355,16 @@ func (r *run) take(o *op, b id, attr string) {
 			return
 		}
 		br := r.breach(NotOn, o, attr, r.bodyObject(b))
+		if r.left(b) > 0 { // the piece that was meant to be on
+			r.account(r.pieces.edit(b), it, o, 1)
+		}
 		if p.taken >= 0 {
 			r.cause(br, p.taken, "", "taken off here already")
 		} else if e, ok := next(r.moves[b], r.act, puts); ok {
 			r.cause(br, e.act, "", "fitted only here")
+			if q := &r.ops[r.acts[e.act].slot]; q.trial || p.taken >= 0 {
+				r.oweBody(b, puts)
+			}
 		}
 		return
 	}
@@ -420,6 +435,7 @@ func (r *run) free(o *op, b id, attr string) []id {
 				if !g.maybe || !r.maybe {
 					br := r.breach(RemovedFastened, o, attr, r.bodyObject(b), r.jointObject(j))
 					r.cause(br, max(g.begun, g.tightAt), "", "tightened here, and still on")
+					r.owe(j, kind.Opens)
 				}
 				r.undoJoint(o, j)
 			}
@@ -491,5 +507,7 @@ func (r *run) lay(b id) {
 			}
 		}
 	}
-	r.split(append(with, across...))
+	with = append(with, across...)
+	r.partSeals(with)
+	r.split(with)
 }

@@ -125,7 +125,9 @@ func (r *run) effect(o *op, slot id, e *effect) {
 		}
 	case kind.Takes, kind.PutsAway:
 		for _, t := range e.at {
-			r.take(o, t.id, e.attr)
+			if r.branch != nil || r.pieces.at[t.id].owed != r.act {
+				r.take(o, t.id, e.attr)
+			}
 		}
 	case kind.Starts:
 		r.eachJoint(o, e, r.startJoint)
@@ -171,12 +173,28 @@ func (r *run) effect(o *op, slot id, e *effect) {
 	}
 }
 
-// eachJoint does something to the joints that an effect names and the choice has.
+// eachJoint does something to the joints that an effect names and the choice
+// has, unless an earlier breach has taken it as done.
 func (r *run) eachJoint(o *op, e *effect, do func(*op, *effect, id)) {
 	for _, t := range e.at {
-		if t.sort == aFastening && !r.absent[t.id] {
+		if t.sort == aFastening && !r.absent[t.id] && (r.branch != nil || r.bolts.at[t.id].owed != r.act) {
 			do(o, e, t.id)
 		}
+	}
+}
+
+// owe takes the next act that does something to a joint as done by now, where
+// it is of the verb that the author put too late.
+func (r *run) owe(j id, verb kind.Verb) {
+	if e, ok := next(r.grips[j], r.act, anything); ok && e.verb == verb && r.branch == nil {
+		r.bolts.edit(j).owed = e.act
+	}
+}
+
+// oweBody is owe for a part or tool.
+func (r *run) oweBody(b id, verb func(kind.Verb) bool) {
+	if e, ok := next(r.moves[b], r.act, anything); ok && verb(e.verb) && r.branch == nil {
+		r.pieces.edit(b).owed = e.act
 	}
 }
 

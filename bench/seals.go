@@ -65,7 +65,7 @@ func (r *run) closeSeal(o *op, i id) {
 	s := r.ops[d.slot].seal
 	d.closed, d.closedAt = r.act, r.end
 	d.squeeze = len(s.beads) > 0 && s.beads[0].sort != aFastening && !r.maybe
-	if w := r.timeOf(d.supply, "assemble_within"); w != nil {
+	if w := r.timeOf(d.supply, "assemble_within"); w != nil && !d.late {
 		if took := r.end - d.start; took > duration(*w)+slack {
 			d.late = true
 			b := r.breach(ClosedTooLate, o, "", r.slotObject(d.slot))
@@ -189,7 +189,7 @@ func (r *run) refit(o *op, b id) {
 		for _, c := range r.ops[slot].seal.bodies {
 			whole = whole && r.together(c, b)
 		}
-		if !whole {
+		if !whole || r.sealsAfter(b) {
 			continue
 		}
 		d := r.beads.edit(i)
@@ -198,6 +198,17 @@ func (r *run) refit(o *op, b id) {
 		r.cause(br, d.act, "", "sealed here")
 		r.cause(br, d.parted, "", "parted here")
 	}
+}
+
+// sealsAfter says whether a seal that the present act should close is laid only
+// later, which is a breach of its own.
+func (r *run) sealsAfter(b id) bool {
+	for _, slot := range r.bodies[b].seals {
+		if r.branch == nil && r.actOf[slot] > r.act && has(r.ops[slot].seal.closedBy, r.acts[r.act].slot) {
+			return true
+		}
+	}
+	return false
 }
 
 // cured is when a seal is through, and whether anybody knows.

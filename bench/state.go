@@ -22,6 +22,7 @@ type piece struct {
 	through     bool // something was done under it already: one breach is enough
 	wasTrial    bool // the last removal undid a trial fit
 	least       int32
+	owed        int32 // a later act whose work has been taken as done; -1
 }
 
 // grip is how a joint holds.
@@ -53,6 +54,7 @@ type bolt struct {
 	wet      *model.Node
 	wetAt    int32
 	need     int32 // a run that found it not tight; -1
+	owed     int32 // a later act whose work has been taken as done; -1
 	needLock int32
 }
 
@@ -127,8 +129,8 @@ type state struct {
 
 func newState(x *index, p *plan) state {
 	s := state{
-		pieces: newTable(len(x.bodies), piece{fitted: -1, taken: -1}),
-		bolts:  newTable(len(x.joints), bolt{begun: -1, tightAt: -1, looseAt: -1, lockedAt: -1, wetAt: -1, need: -1, needLock: -1}),
+		pieces: newTable(len(x.bodies), piece{fitted: -1, taken: -1, owed: -1}),
+		bolts:  newTable(len(x.joints), bolt{begun: -1, tightAt: -1, looseAt: -1, lockedAt: -1, wetAt: -1, need: -1, needLock: -1, owed: -1}),
 		films:  newTable(len(x.skins), film{cleaned: -1, dirtied: -1}),
 		words:  newTable(len(x.ops), word{act: -1, wiped: -1, disturbed: -1, held: -1, lid: none, lidAt: -1, stale: -1, bead: none}),
 		sizes:  newTable[int32](len(x.bodies), 1),

@@ -22,7 +22,7 @@ const (
 
 // Parts, access, tools. Objects[0] is the part or tool.
 const (
-	SeatNotOn        What = iota + 40 // fitted before what it sits on; Objects[1…] the seats
+	SeatNotOn        What = iota + 40 // fitted or started before what it sits on; Objects[0] may be a fastening, Objects[1…] the seats
 	Covered                           // Objects[0] cannot be reached; Objects[1] covers it
 	MarkNotMade                       // gone by before it is made; Objects[0] the mark
 	MarkWiped                         // gone by after it is wiped
