@@ -35,7 +35,7 @@ var thresholds = []Threshold{
 	{"one_person_lift", "23 kg", calc.Mass, false, "What one person may lift.", "NIOSH load constant, 1994 equation."},
 	{"option_combinations", "64", calc.Plain, false, "Up to how many combinations of options all are tried; beyond it every pair.", "Common practice, no source."},
 	{"proof_band", "40..90 %", calc.Plain, true, "The share of proof load in which the preload of a clamp must lie.", "75 % is the usual aim (Shigley, 9th ed., 8-9); the band around it is common practice, no source."},
-	{"resolution_ratio", "10", calc.Plain, false, "How many steps of an instrument the tolerance must hold.", "Common practice, no source: ten to one."},
+	{"resolution_ratio", "5", calc.Plain, false, "How many steps of an instrument the tolerance must hold.", "Common practice, no source: five at least, ten where it can be had."},
 	{"sentence_words", "20", calc.Plain, false, "Most words in a sentence of an instruction.", "ASD-STE100, rule 5.1."},
 	{"strip_margin", "1", calc.Plain, false, "How many times the bolt's breaking load the thread must hold.", "Common practice, no source: the bolt breaks first."},
 	{"wrench_range", "20..100 %", calc.Plain, true, "The part of a torque wrench's range in which it is trusted.", "ISO 6789-1 test points 20, 60 and 100 %."},
