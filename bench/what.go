@@ -82,8 +82,6 @@ const (
 	HoldAfterItsStep                     // a hold stands after Objects[0], which it guards; Attr before
 	RunLoose                             // run while Objects[0] is not tight yet
 	RunUnlocked                          // run while Objects[0] is not locked yet
-	RunUnaccepted                        // run before Objects[0], a step, accepts what it drives
-	RunOpen                              // run while Objects[0], which goes on later, is not on; kept for rules that want it
 )
 
 // String is the breach in a few words, for tests and traces.
@@ -150,6 +148,4 @@ var whatWords = map[What]string{
 	HoldAfterItsStep:   "hold after its step",
 	RunLoose:           "run loose",
 	RunUnlocked:        "run unlocked",
-	RunUnaccepted:      "run unaccepted",
-	RunOpen:            "run open",
 }
