@@ -17,7 +17,7 @@ var InstrumentTooCoarse = &rule.Rule{
 	Finds:    "An instrument that is too coarse for the tolerance that its reading serves in the end.",
 	Why:      "A reading just inside the limit may be a part well outside it, and the other way round.",
 	Remedy:   "Name a finer instrument, or widen the limit if the drawing allows it.",
-	Source:   "Ten steps to the tolerance and four times its half in accuracy: common practice, no source.",
+	Source:   "Five steps to the tolerance and four times its half in accuracy: common practice, no source.",
 	Bad: `part "housing" {
   name = "Housing"
 }
