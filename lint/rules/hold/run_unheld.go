@@ -38,7 +38,7 @@ procedure "prove" {
     otherwise = "Take the cover off, and look for a chip under it."
   }
 
-  run "pressure" { # want "No hold stands before the first run by pressure"
+  run "pressure" { # want "No hold stands before the first run under pressure"
     title     = "Pump the body up to 2 bar"
     on        = [part.body]
     by        = "pressure"
@@ -106,7 +106,18 @@ procedure "prove" {
 `,
 	Run: func(p *rule.Pass) {
 		for _, b := range p.Breaches(bench.RunUnheld) {
-			p.Breach(b, "No hold stands before the first run by "+b.Step.Word("by")+".", disturbed(b))
+			p.Breach(b, "No hold stands before the first run "+drive(b.Step.Word("by"))+".", disturbed(b))
 		}
 	},
+}
+
+// drive says in words what drives a run.
+func drive(by string) string {
+	switch by {
+	case "fluid":
+		return "with a fluid"
+	case "electric":
+		return "under current"
+	}
+	return "under " + by
 }
