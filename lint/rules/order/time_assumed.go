@@ -126,7 +126,10 @@ procedure "bearing" {
 			more = append(more, rule.Related(s.Name, "This one does not say so either."))
 		}
 		message := rule.Called(steps[0].Node) + " does not say how long it takes, and a clock is running"
-		if n := len(steps) - 1; n > 0 {
+		switch n := len(steps) - 1; {
+		case n == 1:
+			message += "; nor does one more"
+		case n > 1:
 			message += "; nor do " + strconv.Itoa(n) + " more"
 		}
 		takes := p.Threshold("default_takes")
