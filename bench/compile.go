@@ -87,42 +87,36 @@ func (o *op) objects() []target {
 	return all
 }
 
-// uses finds the values that an attribute rests on. Text is left out: a value
+// uses notes the values that an attribute rests on. Text is left out: a value
 // that is not known yet prints as a blank.
-func (x *index) uses(a *model.Attr, v model.Value, place string) []use {
-	var all []use
-	take := func(refs []model.Ref) {
+func (x *index) uses(o *op, a *model.Attr, v model.Value) {
+	take := func(refs []model.Ref, packs bool) {
 		for i := range refs {
 			r := &refs[i]
 			if r.To == nil || r.To.Step == nil {
 				continue
 			}
-			s := r.To.Step
-			if y := s.Kind.Yields; y == kind.Nothing || y == kind.Mark {
+			y := r.To.Step.Kind.Yields
+			if y == kind.Nothing || y == kind.Mark || packs && y != kind.Pack {
 				continue
 			}
-			all = append(all, use{x.slotsFor(*r, place), a.Def.Name})
+			o.more().uses = append(o.more().uses, use{x.slotsFor(*r, o.place), a.Def.Name})
 		}
 	}
 	switch v := v.(type) {
 	case *model.Formula:
-		take(v.Refs)
+		take(v.Refs, false)
 	case model.List:
 		for _, item := range v {
 			if f, ok := item.(*model.Formula); ok {
-				take(f.Refs)
+				take(f.Refs, false)
 			}
 		}
 	case model.Refs:
 		if takesPacks(a.Def) {
-			for _, r := range v {
-				if r.To != nil && r.To.Step != nil && r.To.Step.Kind.Yields == kind.Pack {
-					take([]model.Ref{r})
-				}
-			}
+			take(v, true)
 		}
 	}
-	return all
 }
 
 func takesPacks(def *schema.Attr) bool {

@@ -10,7 +10,7 @@ func (r *run) startJoint(o *op, e *effect, j id) {
 	def, g := &r.joints[j], r.bolts.at[j]
 	switch {
 	case g.grip == off || g.fresh && len(def.pieces) == 0:
-	case r.sameStep(o, g.byStep):
+	case sameStep(o, g.byStep):
 		return
 	case g.trial && !o.trial && !r.comesOut(j):
 		b := r.breachAt(TrialNeverUndone, g.begun, e.attr, r.jointObject(j))
@@ -137,7 +137,7 @@ func (r *run) comesOut(j id) bool {
 func (r *run) tightenJoint(o *op, e *effect, j id) {
 	r.reach(o, e.attr, target{aFastening, j})
 	g := r.bolts.at[j]
-	if !r.sameStep(o, g.byStep) {
+	if !sameStep(o, g.byStep) {
 		r.checkFound(o, e.attr, j)
 	}
 	g = r.bolts.at[j]
@@ -265,7 +265,7 @@ func (r *run) checkLubricant(o *op, attr string, j id) {
 func (r *run) slackenJoint(o *op, e *effect, j id) {
 	r.reach(o, e.attr, target{aFastening, j})
 	g := r.bolts.at[j]
-	if r.sameStep(o, g.byStep) && g.grip != tight {
+	if sameStep(o, g.byStep) && g.grip != tight {
 		return
 	}
 	if g.grip != tight && !r.maybe && !g.maybe {
@@ -317,7 +317,7 @@ func (r *run) openJoint(o *op, e *effect, j id) {
 	r.reach(o, e.attr, target{aFastening, j})
 	g := r.bolts.at[j]
 	if g.grip == off {
-		if !r.sameStep(o, g.byStep) && !r.maybe && !g.maybe {
+		if !sameStep(o, g.byStep) && !r.maybe && !g.maybe {
 			b := r.breach(NothingToLoosen, o, e.attr, r.jointObject(j))
 			r.cause(b, g.looseAt, "", "taken out here already")
 		}

@@ -69,6 +69,9 @@ type details struct {
 	before    []id // slots
 	seal      *sealing
 	settings  []heatSetting
+
+	between, keepClear []target // of a seal
+	closedBy           []id
 }
 
 // sealing is what a seal says of its joint.
@@ -90,153 +93,26 @@ type heatSetting struct {
 
 var noDetails = &details{}
 
+// op reads one step at one place.
 func (x *index) op(s *model.Step, place string) op {
 	o := op{step: s, place: place, people: 1, details: noDetails}
-	more := func() *details {
-		if o.details == noDetails {
-			o.details = &details{}
-		}
-		return o.details
-	}
-	var between, keepClear []target
-	var closedBy []id
 	for i := range s.Attrs {
 		a := &s.Attrs[i]
 		v := model.AtPlace(a.Value, place)
-		if uses := x.uses(a, v, place); len(uses) > 0 {
-			d := more()
-			d.uses = append(d.uses, uses...)
-		}
+		x.uses(&o, a, v)
 		switch v := v.(type) {
 		case model.Refs:
-			switch a.Def.Name {
-			case "on":
-				o.on = x.targets(v, place)
-			case "tools":
-				for _, r := range v {
-					if t, ok := x.entries[r.To]; ok && t.sort == aBody {
-						o.tools = append(o.tools, t.id)
-					}
-				}
-			case "supplies":
-				for _, r := range v {
-					if r.To != nil {
-						more().supplies = append(more().supplies, r.To)
-					}
-				}
-			case "marks", "align":
-				for _, t := range x.targets(v, place) {
-					more().marks = append(more().marks, guide{t, a.Def.Name})
-				}
-			case "after":
-				for _, r := range v {
-					if r.To != nil && r.To.Step == nil {
-						more().afterProc = append(more().afterProc, r.To)
-					} else if r.To != nil {
-						more().after = append(more().after, x.slotsFor(r, place)...)
-					}
-				}
-			case "without":
-				for _, t := range x.targets(v, place) {
-					more().without = append(more().without, t.id)
-				}
-			case "by":
-				for _, r := range v {
-					if r.To != nil && r.To.Is(entry.Supply) {
-						more().byGlue = r.To
-					} else if r.To != nil {
-						more().byParts = append(more().byParts, x.bodiesOf(r.To, place)...)
-					}
-				}
-			case "held_by":
-				for _, r := range v {
-					if t, ok := x.entries[r.To]; ok && t.sort == aBody {
-						more().heldBy = append(more().heldBy, t.id)
-					}
-				}
-			case "locks_with":
-				more().locksWith = joints(x.targets(v, place))
-			case "through":
-				more().through = x.targets(v, place)
-			case "until":
-				for _, r := range v {
-					if r.To != nil && r.To.Step != nil {
-						more().until = append(more().until, x.slotsFor(r, place)...)
-					}
-				}
-			case "checks":
-				for _, r := range v {
-					if r.To != nil && r.To.Step != nil {
-						more().checks = append(more().checks, x.slotsFor(r, place))
-					}
-				}
-			case "before":
-				for _, r := range v {
-					if r.To != nil && r.To.Step != nil {
-						more().before = append(more().before, x.slotsFor(r, place)...)
-					}
-				}
-			case "between":
-				between = x.targets(v, place)
-			case "keep_clear":
-				keepClear = x.targets(v, place)
-			case "closed_by":
-				for _, r := range v {
-					if r.To != nil && r.To.Step != nil {
-						closedBy = append(closedBy, x.slotsFor(r, place)...)
-					}
-				}
-			}
+			x.readRefs(&o, a.Def.Name, v)
 		case *model.Formula:
-			switch a.Def.Name {
-			case "when":
-				more().when = v
-			case "takes":
-				if q := v.Quantity(); q != nil {
-					o.takes, o.timed = duration(*q), true
-				}
-			case "for":
-				if q := v.Quantity(); q != nil {
-					more().wait = duration(*q)
-				}
-			case "within":
-				more().within = v.Quantity()
-			case "not_before":
-				more().notBefore = v.Quantity()
-			case "accept", "leaves", "makes":
-				for _, r := range v.Refs {
-					if r.To != nil && r.To.Is(entry.Limit) && r.To.Flag("critical") {
-						o.critical = true
-					}
-				}
-			}
-			if l, ok := v.Limits(); ok && l.Type().Dim == calc.Temperature {
-				more().settings = append(more().settings, heatSetting{a.Def.Name, l})
-			}
+			o.readFormula(a.Def.Name, v)
 		case model.Flag:
-			switch a.Def.Name {
-			case "trial":
-				o.trial = bool(v)
-			case "for_good":
-				o.forGood = bool(v)
-			case "irreversible":
-				o.irreversible = bool(v)
-			case "critical":
-				o.critical = o.critical || bool(v)
-			}
+			o.readFlag(a.Def.Name, bool(v))
 		case model.Word:
-			switch a.Def.Name {
-			case "from":
-				more().from = string(v)
-			case "how":
-				more().how = string(v)
-			case "by":
-				more().by = string(v)
-			}
+			o.readWord(a.Def.Name, string(v))
 		case model.Whole:
 			switch a.Def.Name {
 			case "quantity":
-				more().quantity = id(v)
+				o.more().quantity = id(v)
 			case "people":
 				o.people = id(v)
 			}
@@ -244,17 +120,165 @@ func (x *index) op(s *model.Step, place string) op {
 	}
 	x.effects(&o)
 	if o.has(kind.Seals) {
-		d := more()
-		d.seal = &sealing{beads: o.on, faces: append(append([]target{}, o.on...), between...), keepClear: keepClear, closedBy: closedBy}
-		if len(d.supplies) > 0 {
-			d.seal.supply = d.supplies[0]
-			for _, s := range d.supplies { // a rag beside the sealant
-				if s.Has("cure") || s.Has("assemble_within") || s.Has("tighten_within") {
-					d.seal.supply = s
-					break
-				}
+		o.more().seal = o.sealing()
+	}
+	return o
+}
+
+// more gives the details to fill in.
+func (o *op) more() *details {
+	if o.details == noDetails {
+		o.details = &details{}
+	}
+	return o.details
+}
+
+func (x *index) readRefs(o *op, name string, refs model.Refs) {
+	switch name {
+	case "on":
+		o.on = x.targets(refs, o.place)
+	case "tools":
+		o.tools = x.itemsIn(refs)
+	case "held_by":
+		o.more().heldBy = x.itemsIn(refs)
+	case "marks", "align":
+		for _, t := range x.targets(refs, o.place) {
+			o.more().marks = append(o.more().marks, guide{t, name})
+		}
+	case "after":
+		for _, r := range refs {
+			if r.To != nil && r.To.Step == nil {
+				o.more().afterProc = append(o.more().afterProc, r.To)
+			}
+		}
+		o.more().after = x.slotsIn(refs, o.place)
+	case "until":
+		o.more().until = x.slotsIn(refs, o.place)
+	case "before":
+		o.more().before = x.slotsIn(refs, o.place)
+	case "closed_by":
+		o.more().closedBy = x.slotsIn(refs, o.place)
+	case "checks":
+		for i := range refs {
+			if slots := x.slotsIn(refs[i:i+1], o.place); len(slots) > 0 {
+				o.more().checks = append(o.more().checks, slots)
+			}
+		}
+	case "without":
+		for _, t := range x.targets(refs, o.place) {
+			o.more().without = append(o.more().without, t.id)
+		}
+	case "by":
+		for _, r := range refs {
+			if r.To != nil && r.To.Is(entry.Supply) {
+				o.more().byGlue = r.To
+			} else if r.To != nil {
+				o.more().byParts = append(o.more().byParts, x.bodiesOf(r.To, o.place)...)
+			}
+		}
+	case "supplies":
+		for _, r := range refs {
+			if r.To != nil {
+				o.more().supplies = append(o.more().supplies, r.To)
+			}
+		}
+	case "locks_with":
+		o.more().locksWith = joints(x.targets(refs, o.place))
+	case "through":
+		o.more().through = x.targets(refs, o.place)
+	case "between":
+		o.more().between = x.targets(refs, o.place)
+	case "keep_clear":
+		o.more().keepClear = x.targets(refs, o.place)
+	}
+}
+
+func (o *op) readFormula(name string, f *model.Formula) {
+	switch name {
+	case "when":
+		o.more().when = f
+	case "takes":
+		if q := f.Quantity(); q != nil {
+			o.takes, o.timed = duration(*q), true
+		}
+	case "for":
+		if q := f.Quantity(); q != nil {
+			o.more().wait = duration(*q)
+		}
+	case "within":
+		o.more().within = f.Quantity()
+	case "not_before":
+		o.more().notBefore = f.Quantity()
+	case "accept", "leaves", "makes":
+		for _, r := range f.Refs {
+			if r.To != nil && r.To.Is(entry.Limit) && r.To.Flag("critical") {
+				o.critical = true
 			}
 		}
 	}
-	return o
+	if l, ok := f.Limits(); ok && l.Type().Dim == calc.Temperature {
+		o.more().settings = append(o.more().settings, heatSetting{name, l})
+	}
+}
+
+func (o *op) readFlag(name string, v bool) {
+	switch name {
+	case "trial":
+		o.trial = v
+	case "for_good":
+		o.forGood = v
+	case "irreversible":
+		o.irreversible = v
+	case "critical":
+		o.critical = o.critical || v
+	}
+}
+
+func (o *op) readWord(name, v string) {
+	switch name {
+	case "from":
+		o.more().from = v
+	case "how":
+		o.more().how = v
+	case "by":
+		o.more().by = v
+	}
+}
+
+// sealing gathers what a seal says. Of its supplies the sealant is the one with
+// a clock; there may be a rag beside it.
+func (o *op) sealing() *sealing {
+	s := &sealing{beads: o.on, faces: append(append([]target{}, o.on...), o.between...), keepClear: o.keepClear, closedBy: o.closedBy}
+	for i, n := range o.supplies {
+		if i == 0 {
+			s.supply = n
+		}
+		if n.Has("cure") || n.Has("assemble_within") || n.Has("tighten_within") {
+			s.supply = n
+			break
+		}
+	}
+	return s
+}
+
+// itemsIn are the parts and tools that references name.
+func (x *index) itemsIn(refs []model.Ref) []id {
+	var all []id
+	for _, r := range refs {
+		if t, ok := x.entries[r.To]; ok && t.sort == aBody {
+			all = append(all, t.id)
+		}
+	}
+	return all
+}
+
+// slotsIn are the slots of the steps that references name.
+func (x *index) slotsIn(refs []model.Ref, place string) []id {
+	var all []id
+	for _, r := range refs {
+		if r.To != nil && r.To.Step != nil {
+			all = append(all, x.slotsFor(r, place)...)
+		}
+	}
+	return all
 }

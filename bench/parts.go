@@ -99,7 +99,7 @@ func (r *run) draw(o *op, b id, attr string) int32 {
 		return 0
 	case p.on > 0 && (it.graded || left <= 0):
 		switch {
-		case r.sameStep(o, p.byStep) || r.maybe || p.maybe:
+		case sameStep(o, p.byStep) || r.maybe || p.maybe:
 		case it.tool:
 			r.toolTaken(o, attr, b, b)
 		default:

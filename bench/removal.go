@@ -12,7 +12,7 @@ func (r *run) take(o *op, b id, attr string) {
 		r.pieces.edit(b).on = 1
 	}
 	if p.on == 0 {
-		if def.base || r.sameStep(o, p.byStep) || r.maybe || p.maybe {
+		if def.base || sameStep(o, p.byStep) || r.maybe || p.maybe {
 			return
 		}
 		br := r.breach(NotOn, o, attr, r.bodyObject(b))

@@ -280,4 +280,4 @@ func declared(b *Breach, n *model.Node, attr, words string) {
 
 // sameStep says whether the state last changed in this step, at another place:
 // a thing that is not at places is then done once for all of them.
-func (r *run) sameStep(o *op, last *model.Step) bool { return last == o.step }
+func sameStep(o *op, last *model.Step) bool { return last == o.step }
