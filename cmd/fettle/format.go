@@ -2,8 +2,6 @@ package main
 
 import (
 	"fmt"
-	"io/fs"
-	"path"
 
 	"github.com/spf13/cobra"
 
@@ -54,32 +52,4 @@ func formatCommand() *cobra.Command {
 	}
 	c.Flags().BoolVar(&check, "check", false, "change nothing; list the files that would change, and exit 1 if there are any")
 	return c
-}
-
-// replace writes a file of the manual whole or not at all.
-func (p *place) replace(name string, data []byte) error {
-	info, err := fs.Stat(p.root.FS(), name)
-	if err != nil {
-		return err
-	}
-	tmp := path.Join(path.Dir(name), "."+path.Base(name)+".new")
-	f, err := p.root.OpenFile(tmp, createNew, info.Mode().Perm())
-	if err != nil {
-		return fmt.Errorf("cannot write beside %s: %w", p.shown(name), err)
-	}
-	_, err = f.Write(data)
-	if err == nil {
-		err = f.Sync()
-	}
-	if e := f.Close(); err == nil {
-		err = e
-	}
-	if err == nil {
-		err = p.root.Rename(tmp, name)
-	}
-	if err != nil {
-		p.root.Remove(tmp)
-		return fmt.Errorf("cannot write %s: %w", p.shown(name), err)
-	}
-	return nil
 }
