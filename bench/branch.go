@@ -21,15 +21,47 @@ func (r *run) otherwise(o *op, slot id, block *model.Node) {
 			r.do(&r.ops[inner], inner)
 		}
 	}
+	from := r.act // where the work goes on
 	if back {
 		for _, to := range r.slotsFor(then[0], o.place) {
 			if to != slot {
 				r.goBack(o, block, to)
 			}
+			if at := r.actOf[to]; at >= 0 {
+				from = at - 1
+			}
 		}
+	}
+	if len(then) == 0 || then[0].Word != stop {
+		r.leftLoose(point.bolts, from)
 	}
 	r.branch, r.maybe, r.open = nil, wasMaybe, open
 	r.back(point)
+}
+
+// stop is the word by which a branch ends the work.
+const stop = "stop"
+
+// leftLoose reports a fastening that a branch undoes and that nothing tightens
+// any more from where the work goes on. One that locks a setting is left to the
+// setting.
+func (r *run) leftLoose(since mark, from int32) {
+	var seen []id
+	for _, old := range r.bolts.old[since.changes:] {
+		g := &r.bolts.at[old.i]
+		if has(seen, old.i) {
+			continue
+		}
+		seen = append(seen, old.i) // the oldest entry is how the branch found it
+		if old.was.grip != tight || g.grip != loose || old.was.trial || len(r.joints[old.i].settings) > 0 {
+			continue
+		}
+		if _, ok := next(r.grips[old.i], from, is(kind.Tightens)); ok || g.byStep == nil || g.byStep.Branch != r.branch {
+			continue
+		}
+		r.t.Breaches = append(r.t.Breaches, Breach{What: LeftLoose, Act: -1, Step: g.byStep, Node: g.byStep.Node,
+			Place: r.joints[old.i].place, Objects: []Object{r.jointObject(old.i)}})
+	}
 }
 
 // goBack asks that an earlier step can be done again: what is in its way comes

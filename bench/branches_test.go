@@ -139,4 +139,45 @@ func TestBranches(t *testing.T) {
     }
   }
 `)
+	const cover = gasketAndCover + coverBolts + `
+  measure "float" {
+    title  = "Measure the float"
+    on     = [part.cover]
+    tools  = [tool.gauge]
+    accept = "0..0.1 mm"
+
+    otherwise {
+      text = "Slacken the bolts and settle the cover."
+`
+	story(t, "a branch that leaves bolts loose", cover+`
+      loosen "bolts" { # want "left loose"
+        title     = "Slacken the bolts"
+        fastening = fastening.cover_bolts
+      }
+    }
+  }
+`)
+	story(t, "a branch that goes back to the tightening", cover+`
+      then = torque.bolts
+
+      loosen "bolts" {
+        title     = "Slacken the bolts"
+        fastening = fastening.cover_bolts
+      }
+    }
+  }
+`)
+	story(t, "a branch that tightens them again", cover+`
+      loosen "bolts" {
+        title     = "Slacken the bolts"
+        fastening = fastening.cover_bolts
+      }
+      torque "again" {
+        title     = "Tighten the bolts again"
+        fastening = fastening.cover_bolts
+        from      = "loosened"
+      }
+    }
+  }
+`)
 }

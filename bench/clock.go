@@ -104,6 +104,8 @@ func (x *index) cure(supply, procedure *model.Node) (time.Duration, bool) {
 	if supply == nil {
 		return 0, false
 	}
+	x.curing.Lock()
+	defer x.curing.Unlock()
 	key := cureKey{supply, procedure}
 	if c, ok := x.cures[key]; ok {
 		return c.d, c.known

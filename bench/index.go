@@ -1,6 +1,8 @@
 package bench
 
 import (
+	"sync"
+
 	"fettle/lang/entry"
 	"fettle/lang/kind"
 	"fettle/lang/model"
@@ -108,14 +110,20 @@ type index struct {
 	names   map[*model.Node][]string
 	house   house
 	packs   map[*model.Step]*model.Node // the graded part of a step that picks
-	cures   map[cureKey]cureTime
-	holders []id // items that hold the machine still
+	curing  sync.Mutex
+	cures   map[cureKey]cureTime // guarded by curing; all else is only read once made
+	holders []id                 // items that hold the machine still
 }
 
 func newIndex(m *model.Manual) *index {
 	x := &index{m: m, entries: make(map[*model.Node]target, len(m.Entries)), count: map[*model.Node]int{},
 		names: map[*model.Node][]string{}, packs: map[*model.Step]*model.Node{}, cures: map[cureKey]cureTime{}}
 	x.house = houseOf(m)
+	for _, p := range m.Of(entry.Places.Name) {
+		if x.names[p] = p.Names("names"); len(x.names[p]) == 0 {
+			x.names[p] = nowhere
+		}
+	}
 	x.addSteps()
 	x.addBodies(x.extraPlaces())
 	x.addJoints()
@@ -130,14 +138,7 @@ func (x *index) placesOf(p *model.Node) []string {
 	if p == nil {
 		return nowhere
 	}
-	names, ok := x.names[p]
-	if !ok {
-		if names = p.Names("names"); len(names) == 0 {
-			names = nowhere
-		}
-		x.names[p] = names
-	}
-	return names
+	return x.names[p]
 }
 
 var nowhere = []string{""}

@@ -7,18 +7,28 @@ import (
 	"fettle/lang/model"
 )
 
+// Bench is a manual made ready to be executed, for any number of choices and by
+// several goroutines at the same time.
+type Bench struct{ x *index }
+
+// New makes a manual ready. That costs more than one execution.
+func New(m *model.Manual) *Bench { return &Bench{newIndex(m)} }
+
 // Run executes the manual for one choice of options. It never fails: what goes
 // wrong stands in the trace. A manual that could not be read whole gives the
 // trace of what could be read, without what only the end can tell.
-func Run(m *model.Manual, c Choice) *Trace { return newIndex(m).run(c) }
+func (b *Bench) Run(c Choice) *Trace { return b.x.run(c) }
+
+// Run is New and Run for a single choice.
+func Run(m *model.Manual, c Choice) *Trace { return New(m).Run(c) }
 
 // RunAll executes the manual for every choice of Choices, with the bound of the
 // house rules.
 func RunAll(m *model.Manual) []*Trace {
-	x := newIndex(m)
+	b := New(m)
 	var all []*Trace
-	for _, c := range Choices(m, x.house.bound) {
-		all = append(all, x.run(c))
+	for _, c := range Choices(m, b.x.house.bound) {
+		all = append(all, b.Run(c))
 	}
 	return all
 }
