@@ -1,9 +1,17 @@
 package lint
 
 import (
+	"slices"
+	"strings"
+
 	"fettle/lang/diag"
+	"fettle/lang/model"
 	"fettle/lang/source"
+	"fettle/lint/rules"
 )
+
+// One mistake gives one finding. What could not be read is judged by nothing
+// else: neither the rest of its line, nor the rest of its step or entry.
 
 // unread are the rules that say a piece of source could not be read, or means
 // nothing as it stands. What else is found on the same line follows from that.
@@ -11,12 +19,34 @@ var unread = map[string]bool{
 	"form/syntax": true, "form/broken-block": true, "form/unclosed-block": true, "form/stray-bracket": true,
 	"form/crowded-line": true, "form/unclosed-bracket": true, "form/unclosed-string": true, "form/not-in-dialect": true,
 	"form/chained-comparison": true, "form/nested-too-deep": true, "form/expression-too-long": true, "form/number-too-long": true,
-	"form/number-with-exponent": true, "form/not-utf8": true, "form/control-character": true, "form/unknown-character": true, "form/quantity-without-quotes": true,
+	"form/number-with-exponent": true, "form/not-utf8": true, "form/control-character": true, "form/unknown-character": true,
+	"form/quantity-without-quotes": true,
 }
 
-// withoutConsequences keeps one finding on each line that could not be read:
-// the first that says more than that. all must be sorted.
-func withoutConsequences(all diag.List) diag.List {
+// withoutConsequences leaves out what follows from a finding of the reader. all
+// must be sorted.
+func withoutConsequences(m *model.Manual, all diag.List) diag.List {
+	all = firstOfLine(all)
+	broken := damaged(m, all)
+	if len(broken.extents) == 0 {
+		return all
+	}
+	var kept diag.List
+	for _, f := range all {
+		if byReader(f) || !ofTheWhole[f.Rule] && !broken.covers(f) {
+			kept = append(kept, f)
+		}
+	}
+	return kept
+}
+
+// ofTheWhole are the rules that say that nothing in the manual names a thing:
+// they wait until all of it can be read.
+var ofTheWhole = map[string]bool{"kit/unused-entry": true, "values/never-used": true}
+
+// firstOfLine keeps one finding on each line that could not be read: the first
+// that says more than that.
+func firstOfLine(all diag.List) diag.List {
 	type place struct {
 		file *source.File
 		line int
@@ -45,4 +75,67 @@ func withoutConsequences(all diag.List) diag.List {
 		kept = append(kept, f)
 	}
 	return kept
+}
+
+// byReader reports a finding of a rule that is held while the manual is read.
+func byReader(f diag.Finding) bool {
+	r := rules.Find(f.Rule)
+	return r == nil || r.Run == nil
+}
+
+// wreck is what of a manual could not be read.
+type wreck struct {
+	extents []source.Span // of steps, entries and examples, sorted
+	meant   []string      // names that were probably meant
+}
+
+func (w *wreck) covers(f diag.Finding) bool {
+	for _, e := range w.extents {
+		if e.Contains(f.Span) {
+			return true
+		}
+		for _, r := range f.Related { // what is found elsewhere because of it
+			if e.Contains(r.Span) {
+				return true
+			}
+		}
+	}
+	name := strings.Trim(f.Span.Text(), `"`)
+	return name != "" && slices.Contains(w.meant, name) // nothing names it, since its name is misspelt
+}
+
+// damaged finds the steps, entries and examples that the reader found at fault.
+func damaged(m *model.Manual, all diag.List) *wreck {
+	w := &wreck{}
+	faults := map[*source.File][]diag.Finding{}
+	for _, f := range all {
+		if f.Severity != diag.Error || f.Span.IsZero() || !byReader(f) {
+			continue
+		}
+		faults[f.Span.File] = append(faults[f.Span.File], f)
+		for _, fix := range f.Fixes {
+			for _, e := range fix.Edits {
+				w.meant = append(w.meant, e.New)
+			}
+		}
+	}
+	if len(faults) == 0 {
+		return w
+	}
+	look := func(n *model.Node) {
+		if n.Def.Steps && n.Step == nil || n == m.Node {
+			return // what stands in it is looked at by itself
+		}
+		for _, f := range faults[n.File] {
+			if n.Extent.Contains(f.Span) {
+				w.extents = append(w.extents, n.Extent)
+				return
+			}
+		}
+	}
+	m.EachNode(look)
+	for _, n := range m.Examples {
+		look(n)
+	}
+	return w
 }

@@ -50,7 +50,7 @@ func Check(m *model.Manual, found diag.List, options ...Option) Result {
 	}
 	all = slices.DeleteFunc(all, func(f diag.Finding) bool { return f.Severity == off })
 	all.Sort()
-	all = withoutConsequences(all)
+	all = withoutConsequences(m, all)
 	r.Findings, r.Silenced = silence(m, all)
 	r.Findings.Sort()
 	return r

@@ -129,6 +129,10 @@ func (d *decoder) quantityAttr(n *model.Node, def *schema.Attr, s *syntax.String
 		d.find("form/wrong-value", s.Span(), "`"+def.Name+"` must be one value, and this is a range.", def.Doc, "Write one value.")
 		return nil
 	}
+	if def.Measured && lit.Dim() == calc.Plain {
+		d.find("units/bare-number", s.Inner(), "“"+s.Inner().Text()+"” has no unit.", "A builder would have to guess the unit.", "Add the unit.")
+		return nil
+	}
 	v := literalValue(lit)
 	return &model.Formula{Expr: calc.NewConst(v, "", at(s.Span())), Const: v, Literal: lit}
 }

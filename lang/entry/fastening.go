@@ -28,7 +28,7 @@ var Fastening = &schema.Block{
 			"clamp", "plug", "gland", "adjuster", "set bearing", "lock nut", "set screw", "pipe").By("clamp"),
 		schema.DesignationAttr("thread", schema.Property, "M10x1.5, 3/8-24 UNF, M8x1 LH."),
 		schema.DesignationAttr("bolt_class", schema.Property, "Property class or grade of the bolt: 8.8, grade 5."),
-		schema.AnyAmountAttr("proof", schema.Property, "Proof stress or proof load, where there is no class."),
+		schema.AnyAmountAttr("proof", schema.Property, "Proof stress or proof load, where there is no class.").WithUnit(),
 		schema.DesignationAttr("nut_class", schema.Property, "Property class of the nut."),
 		schema.CountAttr("quantity", schema.Property, "How many fasteners, for each place.").By("1"),
 		schema.RefAttr("at_each", schema.Where, "The places that each have it.", "places"),

@@ -52,6 +52,6 @@ var Size = &schema.Block{
 		schema.CountAttr("in_kit", schema.Property, "How many the kit holds.").Must(),
 		schema.DesignationAttr("number", schema.Identity, "Its part number."),
 		schema.TextAttr("mark", schema.Identity, "How it is marked."),
-		schema.AnyLimitsAttr("is", schema.Value, "Its value, or the band it lies in, where the label is a name."),
+		schema.AnyLimitsAttr("is", schema.Value, "Its value, or the band it lies in, where the label is a name.").WithUnit(),
 	},
 }

@@ -28,7 +28,7 @@ var Tool = &schema.Block{
 		schema.DesignationAttr("size", schema.Property, "Width across flats that it fits."),
 		schema.DesignationAttr("drive", schema.Property, "Its square drive."),
 		schema.AmountAttr("length", schema.Property, "Effective length: of a torque wrench from grip to drive, of an adapter from drive to fastener.", calc.Length),
-		schema.AnyAmountAttr("offset", schema.Property, "Angle of an adapter to the wrench; 90° leaves the setting as it is."),
+		schema.AnyAmountAttr("offset", schema.Property, "Angle of an adapter to the wrench; 90° leaves the setting as it is.").WithUnit(),
 		schema.AmountAttr("capacity", schema.Property, "What it can lift.", calc.Mass),
 		schema.CountAttr("quantity", schema.Property, "How many there are.").By("1"),
 		schema.BoolAttr("stays_on", schema.State, "Goes on with a fit step and comes off with a remove step."),

@@ -23,6 +23,6 @@ var Fill = &Kind{
 func liquid() []schema.Attr {
 	return []schema.Attr{
 		schema.RefAttr("through", schema.Method, "The opening.", "port", "fastening"),
-		schema.AnyAmountAttr("amount", schema.Value, "How much."),
+		schema.AnyAmountAttr("amount", schema.Value, "How much.").WithUnit(),
 	}
 }

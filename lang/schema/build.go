@@ -101,3 +101,6 @@ func (a Attr) By(def string) Attr { a.Default = def; return a }
 
 // Difference reads a temperature as a difference.
 func (a Attr) Difference() Attr { a.Diff = true; return a }
+
+// WithUnit refuses a number without a unit where the dimension is open.
+func (a Attr) WithUnit() Attr { a.Measured = true; return a }

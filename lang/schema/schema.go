@@ -73,6 +73,7 @@ type Attr struct {
 	Dim      calc.Dim // wanted dimension, where HasDim
 	HasDim   bool
 	Diff     bool     // a temperature here is a difference
+	Measured bool     // of any dimension, but never a bare number
 	Words    []string // for Word; for Reference and Setting: words allowed instead
 	To       []string // for Reference: block names, "step", "pack", "face", "port", "feature" or "mark"; for Table: see TableAttr
 	Role     Role

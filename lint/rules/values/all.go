@@ -17,6 +17,7 @@ var All = []*rule.Rule{
 	NoExample,
 	NotANumber,
 	PlaceLeftOut,
+	ProseContradicts,
 	ReadSometimes,
 	UnknownFunction,
 	UnknownReference,

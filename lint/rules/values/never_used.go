@@ -1,6 +1,7 @@
 package values
 
 import (
+	"fettle/bench"
 	"fettle/lang/diag"
 	"fettle/lang/kind"
 	"fettle/lang/model"
@@ -48,6 +49,10 @@ procedure "size" {
 }
 `,
 	Run: func(p *rule.Pass) {
+		told := map[*model.Node]bool{} // parts of which the bench says so
+		for _, b := range p.Breaches(bench.NeverFitted) {
+			told[b.Node] = true
+		}
 		for _, s := range p.Steps() {
 			switch s.Kind.Yields {
 			case kind.Reading, kind.Number:
@@ -55,7 +60,7 @@ procedure "size" {
 					continue
 				}
 			case kind.Pack:
-				if part := s.Ref("from"); part == nil || fittedAnyway(p, part) {
+				if part := s.Ref("from"); part == nil || told[part] || fittedAnyway(p, part) {
 					continue
 				}
 			default:

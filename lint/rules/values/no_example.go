@@ -100,6 +100,9 @@ func cannotChoose(p *rule.Pass, s *model.Step) bool {
 		if _, err := p.Plan().Selection(s, place); err != nil && !errors.Is(err, values.ErrOpenLimits) {
 			return true
 		}
+		if c, err := p.Plan().Cover(s, place); err == nil && len(c.Served) == 0 {
+			return true
+		}
 	}
 	return false
 }

@@ -76,10 +76,10 @@ procedure "size" {
 }
 `,
 	Run: func(p *rule.Pass) {
-		w := &walk{Pass: p, known: map[read]bool{}, ever: map[*model.Step]bool{}, said: map[[2]*model.Node]bool{}}
-		values.Work(p.Manual, func(s *model.Step, _ string) {
+		w := &walk{Pass: p, known: map[read]bool{}, ever: map[read]bool{}, said: map[[2]*model.Node]bool{}}
+		values.Work(p.Manual, func(s *model.Step, place string) {
 			if gives(s) {
-				w.ever[s] = true
+				w.ever[read{s, place}] = true
 			}
 		})
 		values.Work(p.Manual, w.step)
@@ -96,7 +96,7 @@ type read struct {
 type walk struct {
 	*rule.Pass
 	known map[read]bool
-	ever  map[*model.Step]bool // read in the order of work at some time
+	ever  map[read]bool // known at some time
 	said  map[[2]*model.Node]bool
 }
 
@@ -151,7 +151,10 @@ func (w *walk) formula(s *model.Step, place string, f *model.Formula, ownValue b
 	}
 	for _, v := range calc.Vars(f.Expr) {
 		r, ref := stepOf(f, v)
-		if r == nil || r == s && ownValue || !w.ever[r] || w.knows(r, v, place) {
+		if r == nil || r == s && ownValue {
+			continue
+		}
+		if at := whereRead(r, v, place); !w.ever[at] || w.known[at] {
 			continue
 		}
 		if pair := [2]*model.Node{s.Node, r.Node}; !w.said[pair] {
@@ -162,8 +165,8 @@ func (w *walk) formula(s *model.Step, place string, f *model.Formula, ownValue b
 	}
 }
 
-// knows reports whether the value of v is known where the work stands.
-func (w *walk) knows(r *model.Step, v *calc.Var, place string) bool {
+// whereRead is the value that v stands for where the work stands.
+func whereRead(r *model.Step, v *calc.Var, place string) read {
 	at := v.Place
 	if at == model.Here {
 		at = place
@@ -171,7 +174,7 @@ func (w *walk) knows(r *model.Step, v *calc.Var, place string) bool {
 	if r.Places == nil {
 		at = "" // in brackets stands a spot, if anything
 	}
-	return w.known[read{r, at}]
+	return read{r, at}
 }
 
 // stepOf is the step that gives v, with the reference that names it, or nil.

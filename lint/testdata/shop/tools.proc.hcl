@@ -137,7 +137,7 @@ tool "hoist" {
   danger {
     hazard = "A load that hangs can fall or swing."
     result = "It kills whoever is under it and crushes hands."
-    avoid  = "Stand clear of the load and its path, look over hook and sling before each lift, and wear boots."
+    avoid  = "Stand clear of the load and its path. Look over hook and sling before each lift, and wear boots."
   }
 }
 
@@ -168,7 +168,7 @@ tool "test_pump" {
   warning {
     hazard = "A fitting can let go under test pressure."
     result = "Injured eyes or cut skin."
-    avoid  = "Let all air out first, stand to the side, wear goggles and let the pressure off before you touch a fastener."
+    avoid  = "Wear goggles and stand to the side. Let all air out first, and the pressure off before you touch a fastener."
   }
 }
 
