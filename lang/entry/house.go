@@ -26,7 +26,7 @@ func ThresholdNamed(name string) (Threshold, bool) {
 }
 
 var thresholds = []Threshold{
-	{"accuracy_ratio", "4", calc.Plain, false, "How many times finer than the tolerance an instrument's accuracy must be.", "Common practice, no source: test accuracy ratio 4:1."},
+	{"accuracy_ratio", "2", calc.Plain, false, "How many times finer than the tolerance an instrument's accuracy must be: half the width of the limit over the accuracy.", "Common practice, no source: a test accuracy ratio of 4:1 where it can be had; below 2:1 a reading decides nothing."},
 	{"clean_for", "8 h", calc.Time, false, "How long a cleaned face stays clean.", "Common practice, no source: clean it the day it is sealed."},
 	{"cure_in_the_cold", "2", calc.Plain, false, "How many times longer a cure takes for every 10 °C below what its maker states.", "Common practice, no source: reactions go half as fast 10 °C colder."},
 	{"default_takes", "5 min", calc.Time, false, "How long a step takes that does not say.", "Common practice, no source."},
