@@ -119,11 +119,7 @@ func newIndex(m *model.Manual) *index {
 	x := &index{m: m, entries: make(map[*model.Node]target, len(m.Entries)), count: map[*model.Node]int{},
 		names: map[*model.Node][]string{}, packs: map[*model.Step]*model.Node{}, cures: map[cureKey]cureTime{}}
 	x.house = houseOf(m)
-	for _, p := range m.Of(entry.Places.Name) {
-		if x.names[p] = p.Names("names"); len(x.names[p]) == 0 {
-			x.names[p] = nowhere
-		}
-	}
+	x.addPlaces()
 	x.addSteps()
 	x.addBodies(x.extraPlaces())
 	x.addJoints()
@@ -131,6 +127,28 @@ func newIndex(m *model.Manual) *index {
 	x.compile()
 	x.guard()
 	return x
+}
+
+// most is how many acts a manual may come to. Places multiply: a page of them
+// and a page of steps would make more acts than any machine holds.
+const most = 1 << 20
+
+// addPlaces reads the names of all places. Where the manual would come to more
+// than the most acts, the bench looks at the first few places of each list only.
+func (x *index) addPlaces() {
+	n, each := 0, map[*model.Node]int{}
+	x.m.EachStep(func(s *model.Step) {
+		n++
+		each[s.Places]++
+	})
+	for _, p := range x.m.Of(entry.Places.Name) {
+		names := p.Names("names")
+		if len(names) == 0 {
+			names = nowhere
+		}
+		x.names[p] = names[:max(1, min(len(names), (most-n)/max(1, each[p])))]
+		n += each[p] * len(x.names[p])
+	}
 }
 
 // placesOf lists the names of a places entry, or one nameless place.
@@ -218,7 +236,7 @@ func (x *index) addBodies(extra map[*model.Node][]string) {
 				quantity += s.Whole("in_kit", "", 0)
 			}
 		}
-		it.count = id(quantity)
+		it.count = count(quantity)
 		for _, list := range [...]string{"faces", "ports", "features", "marks"} {
 			for _, name := range n.Names(list) {
 				it.names = append(it.names, named{list[:len(list)-1], name})
@@ -239,7 +257,7 @@ func (x *index) addBodies(extra map[*model.Node][]string) {
 		}
 		for _, p := range places {
 			b := body{item: at, place: p, first: id(len(x.skins)), grams: grams,
-				quantity: id(n.Whole("quantity", p, 1)), inPlace: id(n.Whole("in_place", p, 0))}
+				quantity: count(n.Whole("quantity", p, 1)), inPlace: count(n.Whole("in_place", p, 0))}
 			if len(places) == 1 || it.each {
 				b.quantity = max(b.quantity, b.inPlace)
 			} else {
@@ -255,6 +273,9 @@ func (x *index) addBodies(extra map[*model.Node][]string) {
 		x.items = append(x.items, it)
 	}
 }
+
+// count is a number of pieces, kept in bounds.
+func count(n int) int32 { return int32(min(max(n, 0), 1<<20)) }
 
 // bodiesOf are the bodies of a part or tool, seen from a place: the one there,
 // or all of them.

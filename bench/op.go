@@ -112,9 +112,9 @@ func (x *index) op(s *model.Step, place string) op {
 		case model.Whole:
 			switch a.Def.Name {
 			case "quantity":
-				o.more().quantity = id(v)
+				o.more().quantity = count(int(v))
 			case "people":
-				o.people = id(v)
+				o.people = count(int(v))
 			}
 		}
 	}
