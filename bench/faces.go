@@ -157,6 +157,9 @@ func (r *run) checkClean(o *op, s *sealing) (late bool) {
 		if t.sort != aBody && t.sort != aSurface || hasTarget(never, t) || hasTarget(since, t) {
 			continue
 		}
+		if hasTarget(s.keepClear, t) || r.usedLater(t) >= 0 {
+			continue // nothing should be laid there at all
+		}
 		switch ok, cleaned, _ := r.isClean(t); {
 		case ok || r.maybe || r.branch != nil && cleaned < 0:
 		case cleaned < 0:

@@ -11,6 +11,7 @@ func (r *run) stop(o *op, slot id) {
 	}
 	if len(o.checks) == 0 && !o.step.Damaged {
 		r.breach(HoldChecksNothing, o, "checks")
+		r.holdAll()
 	}
 	late := false
 	for _, slots := range o.checks {
@@ -20,6 +21,16 @@ func (r *run) stop(o *op, slot id) {
 		r.checkGuards(o, slot)
 	}
 	r.holds.add(guardian{slot: slot, act: r.act, void: -1})
+}
+
+// holdAll takes everything accepted so far as held, as the author of a hold that
+// checks nothing may have meant it.
+func (r *run) holdAll() {
+	for i := range r.ops {
+		if w := &r.words.at[i]; r.ops[i].critical && w.act >= 0 && w.held < w.act {
+			r.words.edit(id(i)).held = r.act
+		}
+	}
 }
 
 // check looks at one step that a hold names, at every place that is meant. late
@@ -106,7 +117,10 @@ func (r *run) coverGuards(slots []id, lid id, t target) {
 			}
 		}
 		w = r.words.edit(s)
-		w.lid, w.lidAt = lid, r.act
+		w.lid = lid
+		if w.lidAt < w.act { // the first cover over it is the one that should have waited
+			w.lidAt = r.act
+		}
 	}
 }
 

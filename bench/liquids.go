@@ -107,7 +107,17 @@ func (r *run) holdsBack(t target, p *pond) bool {
 				}
 			}
 		}
-		return has(def.stack, p.body) || r.below(def, p.body)
+		return has(def.stack, p.body) || len(def.stack) == 0 && r.screwedInto(def, p.body) || r.below(def, p.body)
+	}
+	return false
+}
+
+// screwedInto says whether a piece of a joint sits in a body.
+func (r *run) screwedInto(def *joint, b id) bool {
+	for _, piece := range def.pieces {
+		if has(r.bodies[piece].seats, b) {
+			return true
+		}
 	}
 	return false
 }

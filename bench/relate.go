@@ -198,10 +198,26 @@ func (x *index) protect(t target, slot id) {
 		x.skins[t.id].guards = append(x.skins[t.id].guards, slot)
 	}
 	for _, j := range x.bodies[b].clamps {
-		if stack := x.joints[j].stack; stack[len(stack)-1] != b && !has(x.joints[j].guards, slot) {
+		if x.holdsDown(j, b) && !has(x.joints[j].guards, slot) {
 			x.joints[j].guards = append(x.joints[j].guards, slot)
 		}
 	}
+}
+
+// holdsDown says whether a joint clamps b onto something: what lies under it in
+// the stack, or what both b and the pieces of the joint sit on, as a hub and its
+// nut on an axle.
+func (x *index) holdsDown(j, b id) bool {
+	def := &x.joints[j]
+	if def.stack[len(def.stack)-1] != b {
+		return true
+	}
+	for _, p := range def.pieces {
+		if common(x.bodies[p].seats, x.bodies[b].seats) > 0 {
+			return true
+		}
+	}
+	return false
 }
 
 func has(ids []id, i id) bool {

@@ -25,7 +25,7 @@ func (r *run) closeSeals(o *op, slot id) {
 		if d.closed < 0 && r.closes(o, slot, d) {
 			r.closeSeal(o, i)
 		}
-		if d = &r.beads.at[i]; d.closed < 0 || d.squeeze || !d.late && r.unclamped(d) {
+		if d = &r.beads.at[i]; d.parted < 0 && (d.closed < 0 || d.squeeze || !d.late && r.unclamped(d)) {
 			kept = append(kept, i)
 		}
 	}
@@ -104,7 +104,7 @@ func (r *run) clampSeals(o *op, j id) {
 		d := &r.beads.at[i]
 		s := r.ops[d.slot].seal
 		w := r.timeOf(d.supply, "tighten_within")
-		if d.late || w == nil || !has(s.clamps, j) {
+		if d.late || d.parted >= 0 || w == nil || !has(s.clamps, j) {
 			continue
 		}
 		r.assumed(d.act, r.act)
@@ -280,36 +280,45 @@ func (r *run) checkHeat(o *op, e *effect) {
 	if e.attr != "on" || len(o.settings) == 0 {
 		return
 	}
+	var b *Breach
 	for _, t := range e.at {
-		b := r.owner(t)
-		if b == none {
+		owner := r.owner(t)
+		if owner == none {
 			continue
 		}
-		for _, slot := range r.bodies[b].seals {
-			s := r.ops[slot].seal
-			if r.words.at[slot].act < 0 || s.supply == nil {
+		for _, slot := range r.bodies[owner].seals {
+			i := r.words.at[slot].bead
+			if i == none || r.beads.at[i].parted >= 0 || r.beads.at[i].supply == nil {
 				continue
 			}
-			service, ok := s.supply.Limits("service", "")
-			if !ok {
+			supply := r.beads.at[i].supply
+			attr, bad := outside(o.settings, supply)
+			if bad == nil || !r.once(SealTooHot, slot, none) {
 				continue
 			}
-			for _, h := range o.settings {
-				bad := h.limits.High
-				if bad == nil || service.High == nil || bad.Cmp(*service.High) <= 0 {
-					if bad = h.limits.Low; bad == nil || service.Low == nil || bad.Cmp(*service.Low) >= 0 {
-						continue
-					}
-				}
-				if !r.once(SealTooHot, slot, none) {
-					break
-				}
-				br := r.breach(SealTooHot, o, h.attr, r.slotObject(slot), r.object(t))
-				br.Got = *bad
-				r.cause(br, r.words.at[slot].act, "", "sealed here")
-				declared(br, s.supply, "service", "stands no more than this")
-				break
+			if b == nil { // one temperature over several seals: one breach
+				b = r.breach(SealTooHot, o, attr, r.slotObject(slot), r.object(t))
+				b.Got = *bad
+				declared(b, supply, "service", "stands no more than this")
 			}
+			r.cause(b, r.words.at[slot].act, "", "sealed here")
 		}
 	}
+}
+
+// outside is the first temperature that a sealant does not stand, or nil.
+func outside(settings []heatSetting, supply *model.Node) (attr string, bad *calc.Quantity) {
+	service, ok := supply.Limits("service", "")
+	if !ok {
+		return "", nil
+	}
+	for _, h := range settings {
+		if q := h.limits.High; q != nil && service.High != nil && q.Cmp(*service.High) > 0 {
+			return h.attr, q
+		}
+		if q := h.limits.Low; q != nil && service.Low != nil && q.Cmp(*service.Low) < 0 {
+			return h.attr, q
+		}
+	}
+	return "", nil
 }

@@ -123,7 +123,7 @@ func (r *run) checkStackBelow(o *op, b id, attr string) {
 			}
 		}
 		for i, q := range stack {
-			if !r.present[r.bodies[q].item] || r.together(q, b) || has(o.without, q) || common(r.bodies[q].seats, stack[i+1:]) == 0 {
+			if !r.present[r.bodies[q].item] || r.together(q, b) || has(o.without, q) || common(r.bodies[q].seats, stack[i+1:]) == 0 && !r.onOneSpindle(q, b, r.joints[j].stack) {
 				continue
 			}
 			e, ok := next(r.moves[q], r.act, puts)
@@ -136,4 +136,15 @@ func (r *run) checkStackBelow(o *op, b id, attr string) {
 			r.assume(q)
 		}
 	}
+}
+
+// onOneSpindle says whether two bodies of a stack are threaded onto one thing
+// that passes through it, as washer and wheel onto an axle.
+func (r *run) onOneSpindle(a, b id, stack []id) bool {
+	for _, seat := range r.bodies[a].seats {
+		if has(r.bodies[b].seats, seat) && !has(stack, seat) {
+			return true
+		}
+	}
+	return false
 }
