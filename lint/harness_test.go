@@ -16,6 +16,7 @@ import (
 	"github.com/stretchr/testify/require"
 	"golang.org/x/tools/txtar"
 
+	"fettle/bench/revision"
 	"fettle/lang"
 	"fettle/lang/diag"
 	"fettle/lang/model"
@@ -97,7 +98,7 @@ func check(t *testing.T, root fstest.MapFS) (*model.Manual, diag.List) {
 	t.Helper()
 	m, found, err := lang.Load(root, manualDir)
 	require.NoError(t, err)
-	r := lint.Check(m, found, lint.Files(root))
+	r := lint.Check(m, found, lint.Files(root), lint.Since(issued(t, root)))
 	for _, f := range r.Findings {
 		require.NotNil(t, rules.Find(f.Rule), "a finding of an unknown rule: %s", show(f))
 		require.NotEmpty(t, f.Message, f.Rule)
@@ -106,6 +107,33 @@ func check(t *testing.T, root fstest.MapFS) (*model.Manual, diag.List) {
 		require.False(t, f.Span.IsZero(), "a finding without a place: %s", f.Message)
 	}
 	return m, r.Findings
+}
+
+// issuedDir holds, in a fragment or case, the manual as it was issued last, as
+// sources, and the shop as it was then.
+const issuedDir = "issued"
+
+func issued(t *testing.T, root fstest.MapFS) *revision.Issued {
+	t.Helper()
+	then := fstest.MapFS{}
+	for name, f := range root {
+		if rest, ok := strings.CutPrefix(name, issuedDir+"/"); ok {
+			then[rest] = f
+		} else if strings.HasPrefix(name, "shop/") && root[issuedDir+"/"+name] == nil {
+			then[name] = f
+		}
+	}
+	if _, err := fs.Stat(then, manualDir); err != nil {
+		return nil
+	}
+	m, found, err := lang.Load(then, manualDir)
+	require.NoError(t, err)
+	require.Empty(t, found)
+	s, err := revision.Freeze(m, then)
+	require.NoError(t, err)
+	i, err := revision.Open(s.Encode())
+	require.NoError(t, err)
+	return i
 }
 
 // want is one finding that a comment asks for:

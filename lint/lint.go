@@ -13,6 +13,7 @@ import (
 	"sync"
 
 	"fettle/bench"
+	"fettle/bench/revision"
 	"fettle/lang/diag"
 	"fettle/lang/entry"
 	"fettle/lang/model"
@@ -33,6 +34,10 @@ type Option func(*rule.Pass)
 // Files gives it the files that the manual was loaded from, so that rules see
 // whether a figure is there. Without it they say nothing about that.
 func Files(fsys fs.FS) Option { return func(p *rule.Pass) { p.Files = fsys } }
+
+// Since gives it the revision that was issued last, or nil for none. Without it
+// rules say nothing about what changed.
+func Since(issued *revision.Issued) Option { return func(p *rule.Pass) { p.Issued = issued } }
 
 // Check runs every rule. found is what loading the manual found.
 func Check(m *model.Manual, found diag.List, options ...Option) Result {

@@ -9,6 +9,7 @@ import (
 	"io/fs"
 
 	"fettle/bench"
+	"fettle/bench/revision"
 	"fettle/calc"
 	"fettle/lang/diag"
 	"fettle/lang/entry"
@@ -39,9 +40,10 @@ type Pass struct {
 	*model.Manual
 	*Index
 	Rule     *Rule
-	Traces   []*bench.Trace // one for each choice of options tried; never empty
-	Gathered []bench.Breach // of all traces, each once
-	Files    fs.FS          // what the manual was loaded from; nil where nobody has said
+	Traces   []*bench.Trace   // one for each choice of options tried; never empty
+	Gathered []bench.Breach   // of all traces, each once
+	Files    fs.FS            // what the manual was loaded from; nil where nobody has said
+	Issued   *revision.Issued // what was issued last; nil where nothing was, or nobody has said
 	Out      *diag.List
 }
 
