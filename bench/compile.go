@@ -4,6 +4,7 @@ import (
 	"fettle/lang/kind"
 	"fettle/lang/model"
 	"fettle/lang/schema"
+	"slices"
 )
 
 // compile makes the ops of all steps.
@@ -21,6 +22,9 @@ func (x *index) compile() {
 			}
 		}
 		x.settle(&x.ops[i], id(i))
+		if o := &x.ops[i]; o.has(kind.Wets) && slices.ContainsFunc(o.supplies, func(s *model.Node) bool { return s.Has("cure") }) && len(joints(o.on)) > 0 {
+			x.coats = append(x.coats, id(i))
+		}
 		if s := x.ops[i].seal; s != nil {
 			x.finishSeal(s, id(i))
 		}

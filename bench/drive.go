@@ -1,9 +1,11 @@
 package bench
 
 import (
+	"slices"
 	"time"
 
 	"fettle/lang/kind"
+	"fettle/lang/model"
 )
 
 // byHand is the run that asks nothing.
@@ -106,63 +108,118 @@ func (r *run) tightensLater(j id) bool {
 	return ok && e.verb == kind.Tightens
 }
 
-// driveSeals asks that every seal of the machine has cured.
+// curing is something laid on that has not cured yet.
+type curing struct {
+	slot        id
+	act         int32
+	from, until time.Duration
+	supply      *model.Node
+}
+
+// driveSeals asks that every seal of the machine has cured, and every coat that
+// cures in a joint of it.
 func (r *run) driveSeals(o *op, groups map[id]bool) {
-	var raw []id
+	var raw []curing
 	for i := range r.beads.at {
 		d := &r.beads.at[i]
-		s := r.ops[d.slot].seal
-		if len(s.bodies) == 0 || !groups[r.pieces.at[s.bodies[0]].group] {
+		if !r.sealsIn(groups, d) {
 			continue
 		}
 		if d.squeeze {
 			r.squeezed(o, id(i), "run here")
 		}
-		if until, ok := r.cured(d); ok && d.parted < 0 && r.start < until && r.once(RunUncured, d.slot, d.act) {
-			raw = append(raw, id(i))
+		if until, ok := r.cured(d); ok && d.parted < 0 && r.start < until {
+			from := d.closedAt
+			if d.closed < 0 {
+				from = d.end
+			}
+			raw = append(raw, curing{d.slot, d.act, from, until, d.supply})
 		}
 	}
+	for _, slot := range r.coats {
+		if c, ok := r.coating(slot, groups); ok {
+			raw = append(raw, c)
+		}
+	}
+	raw = slices.DeleteFunc(raw, func(c curing) bool { return !r.once(RunUncured, c.slot, c.act) })
 	if len(raw) == 0 {
 		return
 	}
 	var objects []Object
-	for _, i := range raw {
-		objects = append(objects, r.slotObject(r.beads.at[i].slot))
+	for _, c := range raw {
+		objects = append(objects, r.slotObject(c.slot))
 	}
-	d := &r.beads.at[raw[0]]
-	until, _ := r.cured(d)
-	from := d.closedAt
-	if d.closed < 0 {
-		from = d.end
-	}
+	first := raw[0]
 	var b *Breach
-	if wait := r.meantFor(d, until); wait >= 0 {
+	if wait := r.meantFor(first); wait >= 0 {
 		b = r.breachAt(WaitTooShort, wait, r.waitAttr(wait), objects...)
 		r.here(b, o, "run here")
 	} else {
 		b = r.breach(RunUncured, o, "", objects...)
 	}
-	b.Want, b.Got = quantity(until-from), quantity(r.start-from)
-	for _, i := range raw {
-		r.cause(b, r.beads.at[i].act, "", "sealed here")
-		declared(b, r.beads.at[i].supply, "cure", "takes this long to cure")
+	b.Want, b.Got = quantity(first.until-first.from), quantity(r.start-first.from)
+	for _, c := range raw {
+		r.cause(b, c.act, "", "laid here")
+		declared(b, c.supply, "cure", "takes this long to cure")
 	}
 }
 
+// sealsIn says whether a seal lies in one of the groups.
+func (r *run) sealsIn(groups map[id]bool, d *bead) bool {
+	s := r.ops[d.slot].seal
+	if len(s.bodies) > 0 {
+		return groups[r.pieces.at[s.bodies[0]].group]
+	}
+	for _, j := range s.clamps { // sealant on a thread
+		if r.bolts.at[j].grip == tight && r.inGroups(&r.joints[j], groups) {
+			return true
+		}
+	}
+	return false
+}
+
+// coating is a coat that cures in a tight joint of the groups: threadlocker, or
+// sealant on a thread. Its clock starts when it is laid on.
+func (r *run) coating(slot id, groups map[id]bool) (curing, bool) {
+	w, o := &r.words.at[slot], &r.ops[slot]
+	if w.act < 0 || w.maybe {
+		return curing{}, false
+	}
+	c := curing{slot: slot, act: w.act, from: r.t.Acts[w.act].End}
+	for _, s := range o.supplies {
+		if t, ok := r.cure(s, o.step.Procedure); ok && c.from+t > c.until {
+			c.until, c.supply = c.from+t, s
+		}
+	}
+	if c.supply == nil || r.start >= c.until {
+		return curing{}, false
+	}
+	for _, t := range o.on {
+		if t.sort != aFastening {
+			continue
+		}
+		g := &r.bolts.at[t.id]
+		if g.grip == tight && g.tightAt > w.act && g.looseAt < w.act && r.inGroups(&r.joints[t.id], groups) {
+			return c, true
+		}
+	}
+	return curing{}, false
+}
+
 // meantFor is a wait since the seal that was meant for its cure or for another
-// one's: the last that names seals, or one that lasts a good part of the cure.
-func (r *run) meantFor(d *bead, until time.Duration) int32 {
-	for act := r.act - 1; act > d.act; act-- {
+// one's: the last that names what cures, or one that lasts a good part of it.
+func (r *run) meantFor(c curing) int32 {
+	for act := r.act - 1; act > c.act; act-- {
 		o := &r.ops[r.acts[act].slot]
 		if !o.has(kind.Waits) {
 			continue
 		}
 		for _, s := range o.until {
-			if r.ops[s].seal != nil {
+			if r.ops[s].seal != nil || r.ops[s].has(kind.Wets) {
 				return act
 			}
 		}
-		if o.wait > 0 && o.wait*10 >= until-d.end {
+		if o.wait > 0 && o.wait*10 >= c.until-r.t.Acts[c.act].End {
 			return act
 		}
 	}

@@ -113,6 +113,7 @@ type index struct {
 	curing  sync.Mutex
 	cures   map[cureKey]cureTime // guarded by curing; all else is only read once made
 	holders []id                 // items that hold the machine still
+	coats   []id                 // slots that lay something on a fastening that cures
 }
 
 func newIndex(m *model.Manual) *index {

@@ -43,7 +43,9 @@ func (r *run) take(o *op, b id, attr string) {
 	if !it.tool {
 		r.lift(o, b)
 	}
+	said := len(r.t.Breaches)
 	with := r.free(o, b, attr)
+	r.oneBreach(said)
 	r.opensLiquid(o, attr, target{aBody, b})
 	r.partSeals(with)
 	for _, c := range with {
@@ -57,6 +59,19 @@ func (r *run) take(o *op, b id, attr string) {
 	r.account(q, it, o, min(on, max(q.least, 1)))
 	q.least = 0
 	r.split(with)
+}
+
+// oneBreach makes one breach of all since the given one: taking a part off too
+// early is one mistake, whatever holds it.
+func (r *run) oneBreach(from int) {
+	if len(r.t.Breaches) <= from+1 {
+		return
+	}
+	first := &r.t.Breaches[from]
+	for _, b := range r.t.Breaches[from+1:] {
+		first.Causes = append(first.Causes, b.Causes...)
+	}
+	r.t.Breaches = r.t.Breaches[:from+1]
 }
 
 // account says what becomes of pieces that come off.
