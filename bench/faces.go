@@ -78,23 +78,19 @@ func (r *run) wet(o *op) {
 	for _, t := range o.on {
 		r.dirty(t)
 		if t.sort == aFastening {
-			r.wetJoint(o, t.id, true)
+			r.wetJoint(o, t.id)
 			continue
 		}
 		if b := r.owner(t); b != none {
 			for _, j := range r.bodies[b].fastens {
-				r.wetJoint(o, j, true)
-			}
-			for _, j := range r.bodies[b].clamps {
-				r.wetJoint(o, j, false)
+				r.wetJoint(o, j)
 			}
 		}
 	}
 }
 
-// wetJoint puts the supplies of a step on a thread; not direct, on something
-// that it passes through, which helps and never harms.
-func (r *run) wetJoint(o *op, j id, direct bool) {
+// wetJoint puts the supplies of a step on a thread.
+func (r *run) wetJoint(o *op, j id) {
 	def := &r.joints[j]
 	for _, s := range o.supplies {
 		g := r.bolts.edit(j)
@@ -102,7 +98,7 @@ func (r *run) wetJoint(o *op, j id, direct bool) {
 		if s == def.glue {
 			g.glued = true
 		}
-		if direct && (g.wet == nil || s == def.wet || g.wet != def.wet) {
+		if g.wet == nil || s == def.wet || g.wet != def.wet {
 			g.wet, g.wetAt = s, r.act
 		}
 	}
@@ -116,7 +112,7 @@ func (r *run) seal(o *op, slot id) {
 	for _, t := range s.faces {
 		r.dirty(t)
 		if t.sort == aFastening {
-			r.wetJoint(o, t.id, true)
+			r.wetJoint(o, t.id)
 		}
 	}
 	for _, b := range s.bodies { // a new bead makes good a broken one

@@ -19,6 +19,7 @@ func (r *run) startJoint(o *op, e *effect, j id) {
 		b := r.breach(FittedTwice, o, e.attr, r.jointObject(j))
 		r.cause(b, g.begun, "", "fitted here already")
 	}
+	r.checkPieces(o, e.attr, j)
 	forTrial := o.trial || r.onTrial(j) != none
 	if !forTrial {
 		forTrial = r.checkTop(o, e.attr, j)
@@ -32,6 +33,29 @@ func (r *run) startJoint(o *op, e *effect, j id) {
 	if !o.trial {
 		r.carriedOn(o, e.attr, j)
 	}
+}
+
+// checkPieces asks that the kit holds a piece for each of the fasteners.
+func (r *run) checkPieces(o *op, attr string, j id) {
+	def := &r.joints[j]
+	need, held := count(def.node.Whole("quantity", def.place, 1)), int32(0)
+	for _, b := range def.pieces {
+		it := &r.items[r.bodies[b].item]
+		if it.graded || !it.node.Flag("supplied") {
+			return
+		}
+		if it.each {
+			held += r.bodies[b].quantity
+		} else {
+			held += it.count / int32(len(r.jointsOf(def.node, "")))
+		}
+	}
+	if len(def.pieces) == 0 || held >= need || !r.once(MoreThanKit, none, j) {
+		return
+	}
+	b := r.breach(MoreThanKit, o, attr, r.bodyObject(def.pieces[0]))
+	declared(b, r.items[r.bodies[def.pieces[0]].item].node, "quantity", "so many are in the kit")
+	declared(b, def.node, "quantity", "and so many are asked for")
 }
 
 // checkTop asks that what lies under the heads is on before they are started. A

@@ -291,9 +291,11 @@ func (r *run) finishGroups(lost map[*model.Node]bool) {
 	}
 	var apart []id
 	for _, l := range leaders {
-		n := r.items[r.bodies[l].item].node
-		if l != main && n.Flag("supplied") && !lost[n] {
-			apart = append(apart, l)
+		if find(l) == find(main) {
+			continue
+		}
+		if own := r.ofTheKit(l, find); own != none && !lost[r.items[r.bodies[own].item].node] {
+			apart = append(apart, own)
 		}
 	}
 	if len(apart) == 0 || len(lost) > 0 {
@@ -301,6 +303,22 @@ func (r *run) finishGroups(lost map[*model.Node]bool) {
 	}
 	b := r.entry(NeverJoins, r.items[r.bodies[apart[0]].item].node, "", r.bodyObjects(apart[:min(len(apart), 8)])...)
 	declared(b, r.items[r.bodies[main].item].node, "", "the rest stands on this")
+}
+
+// ofTheKit is what the kit has in a group: its leader, or what stands on a leader
+// that is the builder's own. A group that is all the builder's own may stand by
+// itself.
+func (r *run) ofTheKit(leader id, find func(id) id) id {
+	if r.items[r.bodies[leader].item].node.Flag("supplied") {
+		return leader
+	}
+	for i := range r.bodies {
+		it := &r.items[r.bodies[i].item]
+		if r.pieces.at[i].on > 0 && !it.tool && it.node.Flag("supplied") && find(id(i)) == find(leader) {
+			return id(i)
+		}
+	}
+	return none
 }
 
 // begun is when something was first fitted in each group that is there now.

@@ -122,6 +122,16 @@ func (r *run) screwedInto(def *joint, b id) bool {
 	return false
 }
 
+// sitsIn says whether a plug without a stack is screwed into what is filled.
+func (r *run) sitsIn(def *joint, filled id) bool {
+	for _, b := range def.pieces {
+		if has(r.bodies[b].seats, filled) {
+			return true
+		}
+	}
+	return false
+}
+
 // below says whether a plug closes a port of something that sits directly on
 // what is filled: a sump, which the liquid runs down into.
 func (r *run) below(def *joint, filled id) bool {

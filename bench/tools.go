@@ -8,6 +8,23 @@ func (r *run) checkTools(o *op) {
 			r.checkFree(o, t, "tools")
 		}
 	}
+	r.checkHolder(o)
+}
+
+// checkHolder asks that the tool which holds the part is not the only one there
+// is to turn the fastening with.
+func (r *run) checkHolder(o *op) {
+	turns := func(t id) bool { return r.items[t].node.Has("size") }
+	for _, t := range o.tools {
+		if turns(t) && !has(o.heldBy, t) {
+			return
+		}
+	}
+	for _, t := range o.heldBy {
+		if it := &r.items[t]; has(o.tools, t) && turns(t) && it.tool && it.count < 2 {
+			r.breach(ToolElsewhere, o, "held_by", Object{Node: it.node}, Object{Node: o.step.Node, Place: o.place})
+		}
+	}
 }
 
 // checkFree asks that one of a tool is not fitted somewhere else. Where it is
