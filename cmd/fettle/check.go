@@ -7,6 +7,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"fettle/bench/revision"
 	"fettle/lang/diag"
 	"fettle/lang/model"
 	"fettle/lang/source"
@@ -70,7 +71,15 @@ func (p *place) check() (*model.Manual, diag.List, error) {
 	if err != nil {
 		return nil, nil, err
 	}
-	return m, lint.Check(m, found).Findings, nil
+	history, err := revision.History(p.root.FS(), p.dir)
+	if err != nil {
+		return nil, nil, err
+	}
+	var last *revision.Issued
+	if n := len(history); n > 0 {
+		last = history[n-1]
+	}
+	return m, lint.Check(m, found, lint.Files(p.root.FS()), lint.Since(last)).Findings, nil
 }
 
 // fix makes sure edits until there are none left, each file whole or not at all.
