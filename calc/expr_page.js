@@ -9,11 +9,17 @@
 //   count(quantity, unit)  a quantity counted in another unit of its dimension
 //   compare(x, y)          -1, 0 or 1, by exact value
 //   decimal(text)          the exact number that "1.02" is, undefined for nonsense
+//   both(value, first)     a quantity or limits as Style shows them, [first, other];
+//                          other is undefined where there is no partner. first is
+//                          the system shown first, as in the table of units
+//   partner(quantity)      the unit that the other system uses, undefined for none
+//
+// partners is what Encoder.AppendPartners writes; without it nothing is converted.
 //
 // Values: {num, unit, decimals} with num an exact number {n, d} of BigInts,
 // {truth}, {word}, {low, high, target}, {list}. What cannot be worked out is
 // thrown as {problem: "zero" | "unknown" | "large" | "arguments", key}.
-const fettleCalc = (units) => {
+const fettleCalc = (units, partners) => {
   "use strict";
   const EXACT = -1, SHOWN = 12, MAX_BITS = 8192, MAX_TRIG = 40;
   const stop = (problem, key) => { throw { problem, key }; };
@@ -306,15 +312,19 @@ const fettleCalc = (units) => {
     if (more > 0 && !(needed <= d)) d += more;
     return quantity(rat(scaled(q.num, d, how), ten(d)), q.unit, d);
   };
+  // fitting is undefined where nothing with few decimals lies between the ends.
+  const fitting = (low, high) => {
+    for (let more = 0; more <= SHOWN; more++) {
+      const l = inward(low, more, "up"), h = inward(high, more, "down");
+      if (cmp(l.num, h.num) <= 0) return (label(l) === label(h) ? number(l) : show(l)) + " to " + show(h);
+    }
+    return undefined;
+  };
   const showLimits = ({ low, high }) => {
     if (!low && !high) return "any value";
     if (!low) return "at most " + show(inward(high, 0, "down"));
     if (!high) return "at least " + show(inward(low, 0, "up"));
-    for (let more = 0; more <= SHOWN && low.unit === high.unit; more++) {
-      const l = inward(low, more, "up"), h = inward(high, more, "down");
-      if (cmp(l.num, h.num) <= 0) return (label(l) === label(h) ? number(l) : show(l)) + " to " + show(h);
-    }
-    return show(low) + " to " + show(high);
+    return (low.unit === high.unit && fitting(low, high)) || show(low) + " to " + show(high);
   };
   const show = (v) => {
     if (v.num) {
@@ -325,6 +335,35 @@ const fettleCalc = (units) => {
     if (v.list) return v.list.map(show).join(", ");
     if (v.truth !== undefined) return v.truth ? "yes" : "no";
     return v.word;
+  };
+  // Two systems, as Style shows them.
+  const partner = (q) => {
+    const found = ((partners && partners[q.unit]) || []).find(([least]) => least === null || cmp(positive(q.num), parse(least)) >= 0);
+    return found && found[1];
+  };
+  const converted = (q, unit) => {
+    if (!q) return q;
+    const r = count(q, unit);
+    return r.decimals === EXACT && r.num.d !== 1n ? quantity(r.num, unit, fewest(r.num, 4)) : r;
+  };
+  const both = (v, first) => {
+    const arranged = (q, written, other) =>
+      (other === undefined || !first || table[q.unit].system === first ? [written, other] : [other, written]);
+    if (v.num) {
+      const p = partner(v);
+      return p === undefined ? [show(v)] : arranged(v, show(v), show(converted(v, p)));
+    }
+    if (!v.low && !v.high) return [""];
+    const q = !v.high || (v.low && cmp(positive(v.low.num), positive(v.high.num)) > 0) ? v.low : v.high;
+    const p = partner(q);
+    if (p === undefined) return [showLimits(v)];
+    let low = converted(v.low, p), high = converted(v.high, p);
+    if (low && high && low.decimals !== EXACT && high.decimals !== EXACT) {
+      const d = Math.max(low.decimals, high.decimals);
+      low = quantity(low.num, p, d);
+      high = quantity(high.num, p, d);
+    }
+    return arranged(q, showLimits(v), low && high ? fitting(low, high) : showLimits({ low, high }));
   };
   const BLANK = "____";
   const attempt = (node, value) => {
@@ -346,5 +385,5 @@ const fettleCalc = (units) => {
     const places = (m[3] || "").length;
     return rat(BigInt(m[1] + m[2] + (m[3] || "")), ten(places));
   };
-  return { evaluate, show, formula, count, compare, decimal };
+  return { evaluate, show, formula, count, compare, decimal, both, partner };
 };
