@@ -101,8 +101,11 @@ func markGone(w *Workshop) {
 				users = append(users, s)
 			}
 		}
+		alone := !slices.ContainsFunc(w.Doing(kind.MakesMark), func(o *model.Step) bool {
+			return o != m && o.AllRefs("on")[0].Address() == m.AllRefs("on")[0].Address()
+		})
 		for _, u := range users {
-			if u.Procedure == m.Procedure {
+			if alone && u.Procedure == m.Procedure {
 				text := fmt.Sprintf("  clean \"%s_wiped\" {\n    title = \"Wipe it down\"\n    on    = [%s]\n    takes = \"1 min\"\n  }\n", m.ID, m.AllRefs("on")[0].Address())
 				if how := m.Plain("how"); (how == "pen" || how == "paint") && !Is(u, kind.Joins) {
 					w.Put(InsertBefore(u.Node, text).At(u.Node, m.Node), "wiped before %q", u.Title())
@@ -151,7 +154,10 @@ func removedUnder(w *Workshop) {
 			}
 			held := names(q[0], "held_by", p[0]) || names(p[0], "covers", q[0])
 			onlyParts := !slices.ContainsFunc(w.Between(s, t), func(b *model.Step) bool { return !Is(b, kind.Takes) && !Is(b, kind.Opens) })
-			if held && onlyParts {
+			other := slices.ContainsFunc(w.Between(s, t), func(b *model.Step) bool {
+				return slices.ContainsFunc(Does(b, kind.Takes), func(x *model.Node) bool { return names(q[0], "held_by", x) || names(x, "sits_on", q[0]) })
+			})
+			if held && onlyParts && !other {
 				w.Put(MoveBefore(t.Node, s.Node).At(t.Node, s.Node), "%q before %q", t.Title(), s.Title())
 			}
 			if held && names(q[0], "held_by", p[0]) && slices.ContainsFunc(w.After(t), func(b *model.Step) bool { return does(b, kind.Joins, p[0]) }) {
@@ -249,8 +255,11 @@ func trialAsFinal(w *Workshop) {
 func neverRefitted(w *Workshop) {
 	for _, off := range w.Doing(kind.Takes) {
 		p := Does(off, kind.Takes)[0]
-		if off.Flag("for_good") {
+		back := slices.ContainsFunc(w.After(off), func(s *model.Step) bool { return does(s, kind.Joins, p) })
+		if off.Flag("for_good") && !back {
 			w.Put(Unset(off.Node, "for_good").At(p), "%q not said to be for good", off.Title())
+		}
+		if off.Flag("for_good") {
 			continue
 		}
 		var again []*model.Step
@@ -358,7 +367,7 @@ func neverFitted(w *Workshop) {
 			continue
 		}
 		w.Put(w.Drop(s.Node).At(p[0]), "drop %q", s.Title())
-		w.Put(only(s).At(p[0]), "%q at one place only", s.Title())
+		w.Put(w.only(s).At(p[0]), "%q at one place only", s.Title())
 		if !p[0].Has("when") {
 			w.Put(w.sometimes(s).At(p[0]), "%q under an option only", s.Title())
 		}
@@ -372,7 +381,7 @@ func neverFitted(w *Workshop) {
 }
 
 func neverJoins(w *Workshop) {
-	board := "part \"side_board\" {\n  name     = \"Side board\"\n  supplied = false\n}\n"
+	board := "part \"side_board\" {\n  name = \"Side board\"\n}\n"
 	for _, s := range w.Doing(kind.Joins) {
 		p := Does(s, kind.Joins)
 		if len(p) != 1 || len(w.Doing(kind.Joins, p[0])) != 1 || p[0].Shared || s.Ref("part") != p[0] {

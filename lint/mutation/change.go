@@ -15,6 +15,7 @@ import (
 type Change struct {
 	Edits []diag.Edit
 	Where []source.Span
+	Since bool // judged with the sound manual as the revision that was issued last
 }
 
 // And makes both changes, or neither where one cannot be made.
@@ -22,13 +23,14 @@ func (c *Change) And(more ...*Change) *Change {
 	if c == nil {
 		return nil
 	}
-	out := &Change{slices.Clone(c.Edits), slices.Clone(c.Where)}
+	out := &Change{slices.Clone(c.Edits), slices.Clone(c.Where), c.Since}
 	for _, d := range more {
 		if d == nil {
 			return nil
 		}
 		out.Edits = append(out.Edits, d.Edits...)
 		out.Where = append(out.Where, d.Where...)
+		out.Since = out.Since || d.Since
 	}
 	return out
 }
@@ -49,7 +51,7 @@ func (c *Change) At(nodes ...*model.Node) *Change {
 
 // replace puts text for a span of a node's source.
 func replace(n *model.Node, at source.Span, text string) *Change {
-	return &Change{[]diag.Edit{{Span: at, New: text}}, []source.Span{n.Extent}}
+	return &Change{Edits: []diag.Edit{{Span: at, New: text}}, Where: []source.Span{n.Extent}}
 }
 
 // Set writes an attribute, in place of its value or on a line of its own.
@@ -75,9 +77,13 @@ func Unset(n *model.Node, attr string) *Change {
 }
 
 // Drop takes a block out, and what names it: from lists, and whole attributes
-// that can do without. It cannot where something needs it.
+// that can do without. It cannot where something needs it, nor where a tool or
+// supply is left that nothing uses.
 func (s *Sound) Drop(n *model.Node) *Change {
-	c := &Change{[]diag.Edit{{Span: lines(n.Extent), New: ""}}, nil}
+	if n.Step != nil && !s.sparesAll(n) {
+		return nil
+	}
+	c := &Change{Edits: []diag.Edit{{Span: lines(n.Extent), New: ""}}}
 	return c.And(s.unname(n))
 }
 
@@ -127,7 +133,7 @@ func InsertBefore(n *model.Node, text string) *Change {
 }
 
 func insert(at source.Span, text string) *Change {
-	return &Change{[]diag.Edit{{Span: at, New: text}}, []source.Span{at}}
+	return &Change{Edits: []diag.Edit{{Span: at, New: text}}, Where: []source.Span{at}}
 }
 
 // Copy is the source of a block under another label, with changes made to it.

@@ -66,20 +66,44 @@ func (s *Sound) once() (fs []*model.Node, start, tighten map[*model.Node]*model.
 	return fs, start, tighten
 }
 
-func only(st *model.Step) *Change {
-	if st.Places == nil || st.Has("only") {
+// only lets a step be done at the first of its places, where nobody checks it.
+func (s *Sound) only(st *model.Step) *Change {
+	if st.Places == nil || st.Has("only") || s.checked(st) {
 		return nil
 	}
 	return Set(st.Node, "only", "["+quote(st.Places.Names("names")[0])+"]")
 }
 
-// sometimes lets a step be done under a new option only.
+// sometimes lets a step be done under a new option only, where nobody checks it.
 func (s *Sound) sometimes(st *model.Step) *Change {
-	if optional(st) {
+	if optional(st) || s.checked(st) {
 		return nil
 	}
+	return s.forExtra(st)
+}
+
+func (s *Sound) forExtra(st *model.Step) *Change {
 	option := "option \"extra\" {\n  name    = \"Extra\"\n  choices = [\"without\", \"with\"]\n}\n"
 	return Set(st.Node, "when", `option.extra == "with"`).And(InsertAfter(s.Node, option))
+}
+
+// checked reports whether a hold checks a step.
+func (s *Sound) checked(st *model.Step) bool {
+	return slices.ContainsFunc(s.steps, func(h *model.Step) bool { return names(h.Node, "checks", st.Node) })
+}
+
+// inBranch reports whether the steps of an otherwise block do a verb to a thing.
+func (s *Sound) inBranch(v kind.Verb, to *model.Node) bool {
+	found := false
+	s.EachStep(func(st *model.Step) { found = found || st.Branch != nil && does(st, v, to) })
+	return found
+}
+
+// goesBack reports whether an otherwise block of a procedure goes back to a step.
+func goesBack(p *model.Node) bool {
+	return slices.ContainsFunc(p.Steps, func(st *model.Step) bool {
+		return slices.ContainsFunc(st.Nested(kind.Otherwise), func(b *model.Node) bool { return b.Ref("then") != nil })
+	})
 }
 
 func neverTightened(w *Workshop) {
@@ -87,7 +111,7 @@ func neverTightened(w *Workshop) {
 	for _, f := range fs {
 		t := tighten[f]
 		w.Put(w.Drop(t.Node).At(f, start[f].Node), "drop %q", t.Title())
-		w.Put(only(t).At(f, start[f].Node), "%q at one place only", t.Title())
+		w.Put(w.only(t).At(f, start[f].Node), "%q at one place only", t.Title())
 		w.Put(w.sometimes(t).At(f, start[f].Node), "%q under an option only", t.Title())
 	}
 	for _, t := range w.Doing(kind.Tightens) { // after it came off and was started again
@@ -108,7 +132,7 @@ func notStarted(w *Workshop) {
 			continue
 		}
 		w.Put(w.Drop(st.Node).At(f, t.Node), "drop %q", st.Title())
-		w.Put(only(st).At(f, t.Node), "%q at one place only", st.Title())
+		w.Put(w.only(st).At(f, t.Node), "%q at one place only", st.Title())
 		if Next(st) == t && w.Uses(st.Node) == 0 && w.Uses(t.Node) == 0 {
 			w.Put(Swap(st.Node, t.Node), "%q before %q", t.Title(), st.Title())
 		}
@@ -128,7 +152,7 @@ func tightenedAgain(w *Workshop) {
 		f := Does(t, kind.Tightens)[0]
 		all := w.fate(f)
 		i := slices.Index(all, t)
-		again := Copy(t.Node, t.ID+"_again", without(t.Node, "was", "critical", "from", "after", "within"))
+		again := Copy(t.Node, t.ID+"_twice", without(t.Node, "was", "critical", "from", "after", "within"))
 		w.Put(InsertAfter(t.Node, again).At(f, t.Node), "%q twice", t.Title())
 		switch t.Word("from") {
 		case "tight":
@@ -148,7 +172,7 @@ func leftLoose(w *Workshop) {
 		all := w.fate(f)
 		i := slices.Index(all, t)
 		last := i == len(all)-1
-		if last && !t.Has("critical") {
+		if last && !t.Has("critical") && !w.inBranch(kind.Slackens, f) {
 			text := "  loosen \"" + t.ID + "_again\" {\n    title     = \"Slacken it again\"\n    fastening = fastening." + f.ID + "\n    by        = \"1/4 turn\"\n    takes     = \"1 min\"\n  }\n"
 			w.Put(InsertAfter(t.Node, text).At(f), "slacken it after %q", t.Title())
 			work := "  work \"" + t.ID + "_free\" {\n    title   = \"Free the part again\"\n    on      = [fastening." + f.ID + "]\n    loosens = [fastening." + f.ID + "]\n    takes   = \"1 min\"\n  }\n"
@@ -175,8 +199,8 @@ func stackNotOn(w *Workshop) {
 			}
 			where := []*model.Node{f, t.Node, start[f].Node, p.Node}
 			w.Put(MoveAfter(p.Node, t.Node).At(where...), "%q after %q", p.Title(), t.Title())
-			if only(p) != nil {
-				w.Put(only(p).At(append(where, r.To)...), "%q at one place only", p.Title())
+			if w.only(p) != nil {
+				w.PutFor(append([]string{"access/never-fitted"}, w.class.Rules...), w.only(p).At(append(where, r.To)...), "%q at one place only", p.Title())
 			}
 		}
 		// The stack names a part that goes on later.
@@ -207,6 +231,9 @@ func quiet(steps []*model.Step, part, f *model.Node) bool {
 func removedFastened(w *Workshop) {
 	for _, open := range w.Doing(kind.Opens) {
 		f := Does(open, kind.Opens)[0]
+		if f.Word("does") == "plug" {
+			continue // which also closes a port
+		}
 		for _, off := range w.After(open) {
 			if off.Procedure != open.Procedure {
 				break

@@ -175,19 +175,53 @@ func notServed(w *Workshop) {
 	}
 }
 
-// inExample reports whether a worked example of the choice may pick a size; a
+// inExample reports whether the best pick of a worked example may use a size; a
 // kit without it fails the example as well.
 func (s *Sound) inExample(c choice, z size) bool {
 	for _, e := range s.Examples {
-		if t, ok := e.Get("readings", "").(*model.Table); ok {
-			for _, p := range t.Pairs {
-				if p.Key.To == c.reading.Node && z.low.Cmp(c.low) > 0 {
-					return len(c.sizes) < 4 // of a small kit it is sure to
-				}
+		t, ok := e.Get("readings", "").(*model.Table)
+		if !ok {
+			continue
+		}
+		for _, p := range t.Pairs {
+			if f, ok := p.Value.(*model.Formula); ok && p.Key.To == c.reading.Node && f.Quantity() != nil && slices.Contains(c.bestUse(f.Quantity().In(c.unit).Num()), z.node) {
+				return true
 			}
 		}
 	}
 	return false
+}
+
+// bestUse lists the sizes in the packs of fewest pieces that serve a reading.
+func (c choice) bestUse(reading *big.Rat) []*model.Node {
+	for n := c.least; n <= c.most; n++ {
+		exact := c
+		exact.least, exact.most = n, n
+		var used []*model.Node
+		for i, z := range c.sizes {
+			if z.stock == 0 {
+				continue
+			}
+			with := exact // one piece of it, the rest in one less
+			with.sizes = slices.Clone(c.sizes)
+			with.sizes[i].stock--
+			with.least, with.most = n-1, n-1
+			at := new(big.Rat).Sub(reading, z.low)
+			if c.buildsUp {
+				at.Add(reading, z.low)
+			}
+			for _, v := range with.served() {
+				if v[0].Cmp(at) <= 0 && at.Cmp(v[1]) <= 0 {
+					used = append(used, z.node)
+					break
+				}
+			}
+		}
+		if len(used) > 0 {
+			return used
+		}
+	}
+	return nil
 }
 
 func held(c choice) int {

@@ -22,12 +22,23 @@ var holding = []*Class{
 func (s *Sound) protects(judge *model.Step, part *model.Node) bool {
 	for _, c := range part.AllRefs("covers") {
 		for _, o := range judge.AllRefs("on") {
-			if c.To == o.To && (c.Sub == "" || c.Address() == o.Address()) || c.To.Def.Name == "fastening" && names(c.To, "stack", o.To) {
+			if c.To == o.To && (c.Sub == "" || c.Address() == o.Address()) || c.To.Def.Name == "fastening" && names(c.To, "stack", o.To) && s.tightAt(c.To, s.Pos(judge)) {
 				return true
 			}
 		}
 	}
 	return false
+}
+
+// tightAt reports whether a fastening is tight when the work reaches a place.
+func (s *Sound) tightAt(f *model.Node, pos int) bool {
+	tight := false
+	for _, st := range s.fate(f) {
+		if s.Pos(st) < pos {
+			tight = does(st, kind.Tightens, f) || tight && does(st, kind.Locks, f)
+		}
+	}
+	return tight
 }
 
 // critical reports whether a step's acceptance is critical.
@@ -82,15 +93,15 @@ func coveredUnheld(w *Workshop) {
 		if slices.ContainsFunc(w.Doing(kind.Stops), func(o *model.Step) bool { return names(o.Node, "checks", j.Node) }) {
 			continue
 		}
+		var covers []*model.Node
 		for _, s := range w.After(j) {
-			for _, p := range Does(s, kind.Joins) {
-				if w.protects(j, p) && !optional(s) {
-					w.Put(Set(j.Node, "critical", "true").At(s.Node), "%q is critical and nobody holds", j.Title())
-					goto next
-				}
+			if slices.ContainsFunc(Does(s, kind.Joins), func(p *model.Node) bool { return w.protects(j, p) && !optional(s) }) {
+				covers = append(covers, s.Node)
 			}
 		}
-	next:
+		if len(covers) > 0 {
+			w.Put(Set(j.Node, "critical", "true").At(covers...), "%q is critical and nobody holds", j.Title())
+		}
 	}
 }
 
@@ -128,7 +139,7 @@ func runUnheld(w *Workshop) {
 			continue
 		}
 		for _, by := range []string{"fluid", "pressure", "electric", "power"} {
-			if !seen[by] && len(r.AllRefs("after")) == 0 && w.Pos(r) == w.Pos(w.drives()[len(w.drives())-1]) {
+			if !seen[by] && !slices.ContainsFunc(r.Procedure.Steps, func(h *model.Step) bool { return Is(h, kind.Stops) }) && len(r.AllRefs("after")) == 0 && w.Pos(r) == w.Pos(w.drives()[len(w.drives())-1]) {
 				last := r.Procedure.Steps[len(r.Procedure.Steps)-1]
 				text := Copy(r.Node, r.ID+"_"+by, without(r.Node, "was"), Set(r.Node, "by", quote(by)))
 				w.Put(InsertAfter(last.Node, text), "a first run by %s, without a hold", by)
@@ -162,7 +173,7 @@ func irreversibleUnheld(w *Workshop) {
 		gone := slices.ContainsFunc(w.After(s), func(x *model.Step) bool {
 			return slices.ContainsFunc(Does(s, kind.Joins), func(p *model.Node) bool { return does(x, kind.Takes, p) })
 		})
-		if (Is(s, kind.Joins) || Is(s, kind.Locks)) && !s.Flag("trial") && !gone && len(before()) == 0 {
+		if (Is(s, kind.Joins) || Is(s, kind.Locks)) && !s.Flag("trial") && !gone && len(before()) == 0 && !goesBack(s.Procedure) {
 			w.Put(Set(s.Node, "irreversible", "true"), "%q cannot be undone", s.Title())
 		}
 	}
@@ -219,16 +230,21 @@ func holdChecks(w *Workshop) {
 		}
 		for _, r := range checks {
 			j := r.To.Step
-			if j == nil || optional(h) {
+			if j == nil || optional(h) || optional(j) {
 				continue
 			}
 			used := false
 			w.formulas(func(_ *model.Node, _ string, f *model.Formula) {
 				used = used || slices.ContainsFunc(f.Refs, func(x model.Ref) bool { return x.To == j.Node })
 			})
+			holds := slices.DeleteFunc(w.Doing(kind.Stops), func(o *model.Step) bool { return !names(o.Node, "checks", j.Node) })
+			resets := slices.ContainsFunc(w.Doing(kind.Sets), func(a *model.Step) bool { return a != j && a.Has("locks_with") && overlaps(j, a) })
+			if len(holds) > 1 || resets {
+				continue
+			}
 			if j.Def.Name == "inspect" || j.Kind.Yields == kind.Reading && !used {
 				rules := append([]string{"hold/covered-before-accepted"}, w.class.Rules...)
-				w.PutFor(rules, w.sometimes(j).At(h.Node), "%q, which %q checks, under an option only", j.Title(), h.Title())
+				w.PutFor(rules, w.forExtra(j).At(h.Node), "%q, which %q checks, under an option only", j.Title(), h.Title())
 			}
 			if len(checks) == 1 && j.Procedure == h.Procedure && j.Def.Name == "inspect" && w.Uses(h.Node) == 0 && !slices.ContainsFunc(w.Between(j, h), func(s *model.Step) bool { return !s.Kind.Judges }) {
 				w.Put(MoveBefore(h.Node, j.Node).At(h.Node, j.Node), "%q before %q", h.Title(), j.Title())

@@ -29,7 +29,7 @@ func Judge(m Mutant) Verdict {
 		v.Err = err
 		return v
 	}
-	found, err := m.Sound.Check(files)
+	found, err := m.Sound.Check(files, m.Since)
 	if err != nil {
 		v.Err = err
 		return v

@@ -1,7 +1,6 @@
 package mutation
 
 import (
-	"fmt"
 	"strings"
 
 	"fettle/lang/entry"
@@ -105,12 +104,7 @@ func numberTwice(w *Workshop) {
 
 func toolTwice(w *Workshop) {
 	for _, t := range w.Doing(kind.Tightens) {
-		for _, s := range toolsThat(t, func(n *model.Node) bool { return n.Whole("quantity", "", 1) == 1 && n.Plain("kind") == "spanner" }) {
-			if !t.Has("held_by") {
-				w.Put(Set(t.Node, "held_by", "tool."+s.ID).At(s), "%q: one spanner turns and holds", t.Title())
-			}
-		}
-		for _, s := range toolsThat(t, func(n *model.Node) bool { return n.Has("size") && n.Whole("quantity", "", 1) == 1 }) {
+		for _, s := range toolsThat(t, func(n *model.Node) bool { return isSocket(n) && n.Whole("quantity", "", 1) == 1 }) {
 			if !t.Has("held_by") && !t.Has("turning") {
 				w.Put(Set(t.Node, "held_by", "tool."+s.ID).At(s), "%q: %q turns and holds", t.Title(), s.Title())
 			} else if h := t.Ref("held_by"); h != nil && h != s && h.Def.Name == "tool" && w.Spared(h) {
@@ -127,14 +121,35 @@ func toolTwice(w *Workshop) {
 			if does(s, kind.PutsAway, tool) {
 				break
 			}
-			if s.Has("tools") && s.Procedure == on.Procedure && !names(s.Node, "held_by", tool) && !names(s.Node, "on", tool) && !optional(s) && s.Def.Name != "hold" {
+			if s.Has("tools") && s.Procedure == on.Procedure && !names(s.Node, "held_by", tool) && !w.near(s, tool) && !optional(s) && s.Def.Name != "hold" {
 				w.PutFor([]string{"kit/tool-at-two-places", "access/tool-elsewhere"}, AddRef(s.Node, "tools", "tool."+tool.ID).At(tool, on.Node), "%q uses %q, which is on", s.Title(), tool.Title())
 				break
 			}
 		}
 		if next := Next(on); next != nil {
-			text := fmt.Sprintf("  fit \"%s_again\" {\n    title = \"Put it on there as well\"\n    tool  = tool.%s\n    takes = \"1 min\"\n  }\n", on.ID, tool.ID)
+			text := Copy(on.Node, on.ID+"_again", without(on.Node, "was", "after", "within", "figures"))
 			w.PutFor([]string{"kit/tool-at-two-places", "access/tool-elsewhere", "access/fitted-twice"}, InsertAfter(on.Node, text).At(tool, on.Node), "%q put on twice", tool.Title())
 		}
 	}
+}
+
+// near reports whether a step works on what a tool is on.
+func (s *Sound) near(st *model.Step, tool *model.Node) bool {
+	seat := tool.Ref("sits_on")
+	if names(st.Node, "on", tool) || seat == nil {
+		return true
+	}
+	pos := s.Pos(st)
+	for _, attr := range []string{"on", "part", "fastening", "lifts"} {
+		for _, r := range st.AllRefs(attr) {
+			part := r.To
+			if part != nil && part.Def.Name == "fastening" && len(part.AllRefs("stack")) > 0 {
+				part = part.AllRefs("stack")[0].To
+			}
+			if part != nil && part.Def.Name == "part" && s.Root(part, pos+1) == s.Root(seat, pos) {
+				return true
+			}
+		}
+	}
+	return false
 }

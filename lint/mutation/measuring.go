@@ -1,6 +1,7 @@
 package mutation
 
 import (
+	"slices"
 	"strings"
 
 	"fettle/calc"
@@ -13,7 +14,7 @@ var measuring = []*Class{
 	{"measure", "no instrument", []string{"measure/no-instrument"}, noInstrument},
 	{"measure", "instrument too coarse", []string{"measure/instrument-too-coarse"}, tooCoarse},
 	{"measure", "outside the instrument's range", []string{"measure/outside-instrument-range"}, outsideInstrument},
-	{"measure", "wrong kind of instrument", []string{"measure/wrong-instrument"}, wrongInstrument},
+	{"measure", "wrong kind of instrument", []string{"measure/wrong-instrument", "units/wrong-dimension"}, wrongInstrument},
 	{"measure", "likely readings never accepted", []string{"measure/never-accepted"}, neverAccepted},
 	{"measure", "acceptance with no otherwise", []string{"measure/no-otherwise"}, noOtherwise},
 	{"measure", "several spots measured as one", []string{"measure/spots-measured-as-one"}, spotsAsOne},
@@ -106,7 +107,7 @@ func outsideInstrument(w *Workshop) {
 			"0.." + plus(*l.Low, times(width(l), 0.5), 1).String(),
 		}
 		for i, text := range ranges {
-			if i == 1 && l.Low.Sign() <= 0 {
+			if i == 1 && l.Low.Sign() <= 0 || i == 0 && strings.Contains(with.Plain("kind"), "dial") {
 				continue
 			}
 			w.Put(w.Variant(s.Node, "tools", with, Set(with, "range", quote(text))), "%q with an instrument of %s", s.Title(), text)
@@ -133,9 +134,10 @@ func wrongInstrument(w *Workshop) {
 		label := quoted.FindStringSubmatch(text)[1]
 		i++
 		w.Put(InsertAfter(w.Node, text).And(SwapRef(s.Node, "tools", with, "tool."+label)).At(s.Node), "%q with %s", s.Title(), label)
-		if k := with.Plain("kind"); strings.Contains(k, "bore gauge") || strings.Contains(k, "inside") {
+		title := strings.ToLower(s.Title())
+		if k := with.Plain("kind"); strings.Contains(title, "bore") && strings.Contains(k, "bore gauge") {
 			w.Put(w.Variant(s.Node, "tools", with, Set(with, "kind", `"outside micrometer"`)), "%q, a bore, with an outside micrometer", s.Title())
-		} else if k == "micrometer" || k == "outside micrometer" {
+		} else if (k == "micrometer" || k == "outside micrometer") && (strings.Contains(title, "journal") || strings.Contains(title, "shaft") || strings.Contains(title, "pin")) {
 			w.Put(w.Variant(s.Node, "tools", with, Set(with, "kind", `"bore gauge"`)), "%q, an outside, with a bore gauge", s.Title())
 		}
 	})
@@ -238,6 +240,12 @@ func noTake(w *Workshop) {
 	}
 }
 
+// overlaps reports whether a step reads or looks at what another touches.
+func overlaps(s, a *model.Step) bool {
+	return (s.Kind.Yields == kind.Reading || s.Def.Name == "inspect") &&
+		slices.ContainsFunc(s.AllRefs("on"), func(r model.Ref) bool { return names(a.Node, "on", r.To) })
+}
+
 func settingDisturbed(w *Workshop) {
 	for _, a := range w.Doing(kind.Sets) {
 		nut := a.Ref("locks_with")
@@ -245,42 +253,29 @@ func settingDisturbed(w *Workshop) {
 			continue
 		}
 		var lock *model.Step
+		var again []*model.Step // the readings behind the lock
 		for _, s := range w.After(a) {
 			if lock == nil && does(s, kind.Tightens, nut) {
 				lock = s
+			} else if lock != nil && overlaps(s, a) {
+				again = append(again, s)
 			}
-			overlaps := false
-			for _, r := range s.AllRefs("on") {
-				overlaps = overlaps || names(a.Node, "on", r.To)
-			}
-			if lock == nil || !overlaps || s.Kind.Yields != kind.Reading && s.Def.Name != "inspect" {
-				continue
-			}
-			if w.Uses(s.Node) == 0 {
-				w.Put(w.Drop(s.Node).At(a.Node, lock.Node), "drop %q", s.Title())
-				w.Put(w.sometimes(s).At(a.Node, lock.Node), "%q under an option only", s.Title())
-				if s.Procedure == a.Procedure && Is(lock, kind.Tightens) && lock.Procedure == s.Procedure {
-					w.Put(MoveBefore(s.Node, lock.Node).At(a.Node, lock.Node), "%q before %q", s.Title(), lock.Title())
-				}
-			}
-			break
 		}
-		if lock != nil { // the nut is tightened once more, behind the last reading
-			var last *model.Step
-			for _, s := range w.After(lock) {
-				for _, r := range s.AllRefs("on") {
-					if names(a.Node, "on", r.To) && s.Procedure == lock.Procedure {
-						last = s
-					}
-				}
+		if lock == nil {
+			continue
+		}
+		if len(again) == 1 && w.Uses(again[0].Node) == 0 {
+			s := again[0]
+			w.Put(w.Drop(s.Node).At(a.Node, lock.Node), "drop %q", s.Title())
+			w.Put(w.sometimes(s).At(a.Node, lock.Node), "%q under an option only", s.Title())
+			if lock.Procedure == s.Procedure {
+				w.Put(MoveBefore(s.Node, lock.Node).At(a.Node, lock.Node), "%q before %q", s.Title(), lock.Title())
 			}
-			if last != nil && last.Procedure == lock.Procedure {
-				text := "  loosen \"" + a.ID + "_again\" {\n    title     = \"Slacken the lock nut again\"\n    fastening = fastening." + nut.ID + "\n    by        = \"1/4 turn\"\n    takes     = \"1 min\"\n  }\n\n" +
-					Copy(lock.Node, lock.ID+"_again", without(lock.Node, "was", "from"), Set(lock.Node, "from", `"loosened"`))
-				if !lock.Has("from") {
-					w.Put(InsertAfter(last.Node, text).At(a.Node), "the lock of %q tightened once more", a.Title())
-				}
-			}
+		}
+		if len(again) > 0 && again[len(again)-1].Procedure == lock.Procedure && !lock.Has("from") && !w.inBranch(kind.Slackens, nut) {
+			text := "  loosen \"" + a.ID + "_again\" {\n    title     = \"Slacken the lock nut again\"\n    fastening = fastening." + nut.ID + "\n    by        = \"1/4 turn\"\n    takes     = \"1 min\"\n  }\n\n" +
+				Copy(lock.Node, lock.ID+"_twice", without(lock.Node, "was"), Set(lock.Node, "from", `"loosened"`))
+			w.Put(InsertAfter(again[len(again)-1].Node, text).At(a.Node), "the lock of %q tightened once more", a.Title())
 		}
 	}
 	// A setting that was locked by nothing, and is now said to be.

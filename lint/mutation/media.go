@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"fettle/lang/model"
+	"fettle/lang/source"
 )
 
 var media = []*Class{
@@ -14,8 +15,9 @@ var media = []*Class{
 }
 
 var revision = []*Class{
-	{"revision", "letter or date going backwards", []string{"revision/backwards", "revision/goes-backwards", "revision/letter-backwards", "revision/date-backwards"}, backwards},
-	{"revision", "was names what still exists", []string{"revision/was-still-exists", "revision/former-label-in-use", "revision/was"}, formerStillThere},
+	{"revision", "content changed, letter unchanged", []string{"revision/changed-under-letter"}, changedUnderLetter},
+	{"revision", "letter or date going backwards", []string{"revision/letter-goes-back", "revision/day-goes-back"}, backwards},
+	{"revision", "was names nothing, or what still exists", []string{"revision/was-names-nothing", "revision/was-still-exists"}, formerStillThere},
 }
 
 func fileMissing(w *Workshop) {
@@ -42,18 +44,64 @@ func noAlternative(w *Workshop) {
 	}
 }
 
-// olderFigure needs to know that the step was changed since the figure was made.
-// Only a frozen revision tells; until a manual has one, a figure made at a
-// revision that there never was, or at a later one, is what can be seen.
+// olderFigure changes what a figure shows since it was made.
 func olderFigure(w *Workshop) {
+	next := w.reissued()
 	for _, n := range append(w.Own("figure"), w.Own("media")...) {
 		if !n.Has("made_at") {
 			continue
 		}
-		for _, letter := range []string{"Q", "T"} {
-			if letter > w.Plain("revision") {
-				w.Put(Set(n, "made_at", quote(letter)), "%q made at %s", n.Title(), letter)
+		for i, r := range n.AllRefs("shows") {
+			if r.To.Step == nil || r.To.Shared {
+				continue
 			}
+			s := r.To
+			w.Put(next.And(Say(s, "text", "Begin at the left.")).At(n), "%q changed in words, its picture not", s.Title())
+			if s.Has("facing") {
+				w.Put(next.And(Set(s, "facing", `"The other way round"`)).At(n), "%q the other way round, its picture not", s.Title())
+			}
+			if p := s.Step; i == 0 && Next(p) != nil && w.Uses(Next(p).Node) == 0 {
+				w.Put(next.And(Set(s, "title", quote("Do this before all else"))).At(n), "%q is called otherwise, its picture not", s.Title())
+			}
+		}
+	}
+}
+
+// reissued gives the manual the next letter and a later day.
+func (s *Sound) reissued() *Change {
+	letter := s.Plain("revision")
+	next := letter[:len(letter)-1] + string(rune(letter[len(letter)-1]+1))
+	return Set(s.Node, "revision", quote(next)).And(Set(s.Node, "issued", `"2031-05-05"`), &Change{Since: true})
+}
+
+func changedUnderLetter(w *Workshop) {
+	since := &Change{Since: true, Where: []source.Span{w.Node.Extent}}
+	for i, s := range w.steps {
+		if i%7 != 0 {
+			continue
+		}
+		w.Put(since.And(Say(s.Node, "text", "Do it slowly.")), "%q says more", s.Title())
+		if s.Has("takes") && literal(s.Node, "takes") != "" {
+			w.Put(since.And(Set(s.Node, "takes", `"4 min"`)).At(), "%q takes 4 min", s.Title())
+		}
+	}
+	for _, f := range w.Own("fastening") {
+		if f.Has("basis") {
+			w.Put(since.And(Set(f, "basis", `"Drawing ZZ-1"`)), "%q rests on another drawing", f.Title())
+		}
+	}
+}
+
+func wasNothing(w *Workshop) {
+	next := w.reissued()
+	for i, s := range w.steps {
+		if i%5 == 0 && !s.Has("was") {
+			w.Put(next.And(Set(s.Node, "was", `["a_step_that_never_was"]`)), "%q was what never was", s.Title())
+		}
+	}
+	for _, p := range w.Procedures[:w.Ordered] {
+		if !p.Has("was") {
+			w.Put(next.And(Set(p, "was", `["a_part_that_never_was"]`)), "%q was what never was", p.Title())
 		}
 	}
 }
@@ -62,6 +110,13 @@ func backwards(w *Workshop) {
 	issued := w.Plain("issued")
 	if issued == "" {
 		return
+	}
+	letter := w.Plain("revision")
+	next := letter[:len(letter)-1] + string(rune(letter[len(letter)-1]+1))
+	since := &Change{Since: true}
+	w.Put(since.And(Set(w.Node, "revision", quote(next)), Set(w.Node, "issued", `"2001-01-01"`)), "revision %s of 2001", next)
+	if letter > "A" {
+		w.Put(since.And(Set(w.Node, "revision", `"A"`), Set(w.Node, "issued", `"2031-05-05"`)), "revision A after %s", letter)
 	}
 	past := func(letter, day string) string {
 		return "  history \"" + letter + "\" {\n    issued = \"" + day + "\"\n    reason = \"First issue.\"\n  }\n"
@@ -77,11 +132,12 @@ func backwards(w *Workshop) {
 	h := histories[len(histories)-1]
 	w.Put(Set(h, "issued", `"2031-05-05"`).At(w.Node), "the history issued later than the manual")
 	w.Put(Set(w.Node, "issued", `"2001-01-01"`), "the manual issued before its history")
-	w.Put(replace(h, h.Name, `"`+string(w.Plain("revision")[0]+3)+`"`).At(w.Node), "a history of a later letter")
-	w.Put(Set(w.Node, "revision", `"`+string(h.ID[0])+`"`).At(h), "the letter of the history again")
+	w.Put(replace(h, h.Name, `"`+string(rune(letter[0]+3))+`"`).At(w.Node), "a history of a later letter")
+	w.Put(Set(w.Node, "revision", `"`+h.ID+`"`).At(h), "the letter of the history again")
 }
 
 func formerStillThere(w *Workshop) {
+	wasNothing(w)
 	for i, s := range w.steps {
 		if i%4 != 0 {
 			continue

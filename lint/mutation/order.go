@@ -15,7 +15,7 @@ var order = []*Class{
 	{"order", "procedure left out of the order", []string{"order/procedure-left-out"}, procedureLeftOut},
 	{"order", "part fitted before what it sits on", []string{"order/fitted-before-seat", "access/covered"}, beforeSeat},
 	{"order", "step that can never be reached", []string{"order/never-reached", "values/branch-never-taken"}, neverReached},
-	{"order", "otherwise that cannot be done", []string{"order/otherwise-impossible"}, otherwiseImpossible},
+	{"order", "otherwise that cannot be done", []string{"order/otherwise-impossible", "fastening/removed-while-fastened", "fastening/nothing-to-loosen", "access/covered"}, otherwiseImpossible},
 	{"order", "too late or too early", []string{"order/too-late", "order/too-early"}, outOfTime},
 }
 
@@ -123,7 +123,7 @@ func beforeSeat(w *Workshop) {
 		}
 		for _, later := range w.After(s) {
 			q := joins(later)
-			if later.Procedure != s.Procedure || q == nil || optional(later) || !single(q) || names(q, "sits_on", p) || q.Has("at_each") || p.Has("at_each") {
+			if later.Procedure != s.Procedure || q == nil || optional(later) || !single(q) || names(q, "sits_on", p) || names(p, "sits_on", q) || q.Has("at_each") || p.Has("at_each") || goesBack(s.Procedure) || w.carries(p) {
 				continue
 			}
 			if w.Root(q, w.Pos(s)) == q && q.Has("sits_on") && w.Root(p, w.Pos(later)+1) == w.Root(q, w.Pos(later)+1) {
@@ -164,8 +164,8 @@ func neverReached(w *Workshop) {
 				l, ok = a, true
 			}
 			if e.Kind.Yields == kind.Reading && e.Procedure == s.Procedure && !optional(e) && e.Places == s.Places && ok && l.Low != nil && l.High != nil {
-				put(fmt.Sprintf("measure.%s > %q", e.ID, plus(*l.High, width(l), 2)), "a reading lies where none is likely or accepted")
-				put(fmt.Sprintf("measure.%s < %q", e.ID, plus(*l.Low, width(l), -2)), "a reading lies where none is likely or accepted")
+				put(fmt.Sprintf("%s.%s > %q", e.Def.Name, e.ID, plus(*l.High, width(l), 2)), "a reading lies where none is likely or accepted")
+				put(fmt.Sprintf("%s.%s < %q", e.Def.Name, e.ID, plus(*l.Low, width(l), -2)), "a reading lies where none is likely or accepted")
 				break
 			}
 		}
@@ -209,6 +209,9 @@ func otherwiseImpossible(w *Workshop) {
 				continue
 			}
 			p := f.AllRefs("stack")[0].To
+			if !w.lies(p, w.Pos(s)) {
+				continue
+			}
 			put(s, fmt.Sprintf("\n      remove \"%s_off\" {\n        title = \"Take it off\"\n        part  = part.%s\n        takes = \"2 min\"\n      }\n\n      then = \"stop\"\n", p.ID, p.ID), "takes "+p.Title()+" off with its bolts tight", f)
 			break
 		}
@@ -232,16 +235,28 @@ func otherwiseImpossible(w *Workshop) {
 			}
 		}
 	}
-	for _, s := range w.steps { // what an existing branch does first is left out
-		for _, b := range s.Nested(kind.Otherwise) {
-			for i, st := range b.Steps {
-				opens := Is(st, kind.Opens) || Is(st, kind.Slackens)
-				if opens && (i+1 < len(b.Steps) || b.Ref("then") != nil && Is(b.Ref("then").Step, kind.Sets)) && w.Uses(st.Node) == 0 && toolsSpared(w, st) {
-					w.Put(w.Drop(st.Node).At(s.Node, b), "%q: the branch leaves out %q", s.Title(), st.Title())
-				}
-			}
+}
+
+// lies reports whether a part lies on top when the work reaches a place: nothing
+// on it, and one fastening that holds it.
+func (s *Sound) lies(p *model.Node, pos int) bool {
+	for _, q := range s.Of("part") {
+		if names(q, "sits_on", p) && s.On(q, pos) && !slices.ContainsFunc(s.Of("fastening"), func(f *model.Node) bool { return names(f, "fasteners", q) }) || names(q, "covers", p) {
+			return false
 		}
 	}
+	holding := 0
+	for _, f := range s.Of("fastening") {
+		if names(f, "stack", p) {
+			holding++
+		}
+	}
+	return holding == 1
+}
+
+// carries reports whether anything is ever put on a part.
+func (s *Sound) carries(p *model.Node) bool {
+	return slices.ContainsFunc(s.Of("part"), func(q *model.Node) bool { return names(q, "sits_on", p) })
 }
 
 func toolsSpared(w *Workshop, s *model.Step) bool {

@@ -243,6 +243,11 @@ func overClear(w *Workshop) {
 		for _, r := range faces(s) {
 			for _, name := range r.To.Names("ports") {
 				port := "part." + r.To.ID + ".port." + name
+				if slices.ContainsFunc(w.Of("part"), func(p *model.Node) bool {
+					return slices.ContainsFunc(p.AllRefs("covers"), func(c model.Ref) bool { return c.Address() == port })
+				}) {
+					continue
+				}
 				if slices.ContainsFunc(s.AllRefs("keep_clear"), func(k model.Ref) bool { return k.Address() == port }) {
 					w.Put(AddRef(s.Node, "on", port), "%q on %s, which it keeps clear", s.Title(), port)
 				} else {
@@ -278,14 +283,9 @@ func outsideService(w *Workshop) {
 		}
 		last := s.Procedure.Steps[len(s.Procedure.Steps)-1]
 		for _, to := range []string{"340..360 °C", "400 °C"} {
-			ppe := ""
-			for _, p := range w.Of("ppe") {
-				if p.ID == "heat_gloves" {
-					ppe = "    ppe   = [ppe.heat_gloves]\n"
-				}
-			}
+			ppe, gloves := "    ppe   = [ppe.oven_gloves]\n", "ppe \"oven_gloves\" {\n  name     = \"Heat-resistant gloves\"\n  standard = \"EN 407\"\n}\n"
 			text := fmt.Sprintf("  heat \"%s_bake\" {\n    title = \"Bake the paint\"\n    on    = [part.%s]\n%s    to    = %q\n    takes = \"30 min\"\n\n    warning {\n      hazard = \"The part is hot enough to burn to the bone.\"\n      result = \"Deep burns.\"\n      avoid  = \"Wear heat-resistant gloves, and let nobody near it until it is cold.\"\n    }\n  }\n", s.ID, all[0].To.ID, ppe, to)
-			w.Put(InsertAfter(last.Node, text).At(s.Node, glue), "%q baked at %s", all[0].To.Title(), to)
+			w.Put(InsertAfter(last.Node, text).And(InsertAfter(w.Node, gloves)).At(s.Node, glue), "%q baked at %s", all[0].To.Title(), to)
 		}
 	}
 	for _, s := range w.Doing(kind.Seals) { // a sealant that the machine's heat is too much for
@@ -375,7 +375,13 @@ func squeezeOut(w *Workshop) {
 			if !wipes {
 				continue
 			}
-			next := slices.ContainsFunc(w.After(c), func(x *model.Step) bool { return Is(x, kind.Joins) || Is(x, kind.Drives) && x.Plain("by") != "hand" })
+			next := false
+			for _, x := range w.After(c) {
+				if slices.ContainsFunc(faces(s), func(f model.Ref) bool { return does(x, kind.Takes, f.To) }) {
+					break
+				}
+				next = next || Is(x, kind.Joins) || Is(x, kind.Drives) && x.Plain("by") != "hand"
+			}
 			if next && toolsSpared(w, c) {
 				w.Put(w.Drop(c.Node).At(s.Node, shut.Node), "drop %q", c.Title())
 				w.Put(w.sometimes(c).At(s.Node, shut.Node), "%q under an option only", c.Title())

@@ -7,11 +7,11 @@ import (
 	"strings"
 	"testing/fstest"
 
+	revisions "fettle/bench/revision"
 	"fettle/lang"
 	"fettle/lang/diag"
 	"fettle/lang/model"
 	"fettle/lint"
-	"fettle/lint/rule"
 )
 
 // Sound is a manual without a fault, into which classes put theirs.
@@ -21,10 +21,10 @@ type Sound struct {
 	Name  string
 	Found diag.List // what is found all the same; none, it is hoped
 
-	index *rule.Index
-	fsys  fstest.MapFS
-	dir   string
-	known map[string]int // of Found, how often each is said
+	issued *revisions.Issued // the manual as it would have been issued
+	fsys   fstest.MapFS
+	dir    string
+	known  map[string]int // of Found, how often each is said
 }
 
 // Open reads the manual in the folder dir of root, and everything beside it
@@ -50,8 +50,15 @@ func Open(root fs.FS, dir string) (*Sound, error) {
 		return nil, errors.New(dir + " cannot be read whole; only a sound manual can be measured with")
 	}
 	told := tell(m)
-	s.Manual, s.story, s.index = m, &told, rule.NewIndex(m)
-	s.Found = lint.Check(m, found).Findings
+	s.Manual, s.story = m, &told
+	frozen, err := revisions.Freeze(m, s.fsys)
+	if err != nil {
+		return nil, err
+	}
+	if s.issued, err = revisions.Open(frozen.Encode()); err != nil {
+		return nil, err
+	}
+	s.Found = lint.Check(m, found, lint.Files(s.fsys)).Findings
 	for _, f := range s.Found {
 		s.known[said(f)]++
 	}
@@ -60,8 +67,9 @@ func Open(root fs.FS, dir string) (*Sound, error) {
 
 func said(f diag.Finding) string { return f.Rule + " " + f.Message }
 
-// Check lints the manual with some of its files replaced.
-func (s *Sound) Check(files map[string]string) (diag.List, error) {
+// Check lints the manual with some of its files replaced; since says that the
+// sound manual was issued before.
+func (s *Sound) Check(files map[string]string, since bool) (diag.List, error) {
 	fsys := make(fstest.MapFS, len(s.fsys))
 	for name, f := range s.fsys {
 		fsys[name] = f
@@ -73,7 +81,11 @@ func (s *Sound) Check(files map[string]string) (diag.List, error) {
 	if err != nil {
 		return nil, err
 	}
-	return lint.Check(m, found).Findings, nil
+	options := []lint.Option{lint.Files(fsys)}
+	if since {
+		options = append(options, lint.Since(s.issued))
+	}
+	return lint.Check(m, found, options...).Findings, nil
 }
 
 // Own lists the entries of a block that stand in the manual's own folder.
@@ -108,6 +120,18 @@ func (s *Sound) Uses(n *model.Node) int {
 
 // Spared reports whether a step can let go of an entry without leaving it unused.
 func (s *Sound) Spared(n *model.Node) bool { return n.Shared || s.Uses(n) > 1 }
+
+// sparesAll reports whether a step can let go of all that it uses.
+func (s *Sound) sparesAll(n *model.Node) bool {
+	for _, attr := range []string{"tools", "tool", "supplies", "ppe", "figures", "held_by"} {
+		for _, r := range n.AllRefs(attr) {
+			if r.To != nil && r.To.Def.Name != "part" && !s.Spared(r.To) {
+				return false
+			}
+		}
+	}
+	return true
+}
 
 // Variant gives a step a copy of one of its tools, or another entry, with
 // changes made to it: the entry itself where nothing else uses it.

@@ -90,7 +90,9 @@ func socketWrong(w *Workshop) {
 			}
 		}
 		if ts := w.Doing(kind.Tightens, f); len(ts) == 1 && len(toolsThat(t, isSocket)) == 1 && !f.Shared && len(w.Doing(kind.Opens, f))+len(w.Doing(kind.Slackens, f)) == 0 && !t.Has("held_by") {
-			w.Put(Set(f, "across_flats", quote(strings.Replace(f.Plain("across_flats"), "1", "3", 1)+"")).At(t.Node), "%q: another head", f.Title())
+			if other := strings.Replace(strings.Replace(f.Plain("across_flats"), "1", "3", 1), "7", "8", 1); other != f.Plain("across_flats") {
+				w.Put(Set(f, "across_flats", quote(other)).At(t.Node), "%q: a head of %s", f.Title(), other)
+			}
 		}
 	}
 }
@@ -156,7 +158,7 @@ func lockMissing(w *Workshop) {
 				if by.Def.Name == "part" || w.Spared(by) {
 					w.Put(w.Drop(l.Node).At(append(ts, f, by)...), "drop %q", l.Title())
 				}
-				w.Put(only(l).At(append(ts, f, by)...), "%q at one place only", l.Title())
+				w.Put(w.only(l).At(append(ts, f, by)...), "%q at one place only", l.Title())
 				w.Put(w.sometimes(l).At(append(ts, f, by)...), "%q under an option only", l.Title())
 			}
 		}
@@ -224,7 +226,7 @@ func spentAgain(w *Workshop) {
 				continue
 			}
 			for _, r := range f.AllRefs("fasteners") {
-				if !r.To.Flag("use_once") && r.To.Whole("quantity", "", 1) == f.Whole("quantity", "", 1) && !r.To.Has("spare") {
+				if !r.To.Flag("use_once") && r.To.Whole("quantity", "", 1) == f.Whole("quantity", "", 1) && !r.To.Has("spare") && !goesBack(st.Procedure) {
 					again := all[i+1]
 					w.Put(Set(r.To, "use_once", "true").At(f, st.Node, again.Node), "%q are used once, and used again", r.To.Title())
 				}
@@ -237,7 +239,7 @@ func spentAgain(w *Workshop) {
 			continue
 		}
 		on, off := w.Doing(kind.Joins, p), w.Doing(kind.Takes, p)
-		if len(off) == 1 && len(on) == 2 && w.Pos(on[0]) < w.Pos(off[0]) && w.Pos(off[0]) < w.Pos(on[1]) {
+		if len(off) == 1 && len(on) == 2 && w.Pos(on[0]) < w.Pos(off[0]) && w.Pos(off[0]) < w.Pos(on[1]) && !goesBack(off[0].Procedure) {
 			w.Put(Set(p, "use_once", "true").At(off[0].Node, on[1].Node), "%q is used once, and used again", p.Title())
 		}
 	}

@@ -62,7 +62,7 @@ func (s *Sound) formulas(visit func(n *model.Node, attr string, f *model.Formula
 	}
 }
 
-var subtraction = regexp.MustCompile(`([a-z_\])]) - ([a-z])`)
+var subtraction = regexp.MustCompile(`([a-z_]) - ([a-z])`)
 
 func minusInName(w *Workshop) {
 	w.formulas(func(n *model.Node, attr string, _ *model.Formula) {
@@ -104,7 +104,7 @@ func usedBeforeRead(w *Workshop) {
 			if r.Procedure == s.Procedure && r.Branch == nil && r.Index < s.Index {
 				w.Put(MoveBefore(s.Node, r.Node).At(r.Node), "%q before %q", s.Title(), r.Title())
 				if r.Kind.Yields == kind.Number {
-					w.Put(MoveAfter(r.Node, s.Node).At(r.Node), "%q after %q", r.Title(), s.Title())
+					w.Put(MoveAfter(r.Node, s.Node).At(r.Node, s.Node), "%q after %q", r.Title(), s.Title())
 				}
 			}
 		}
@@ -167,7 +167,7 @@ func readSometimes(w *Workshop) {
 			if e.Kind.Yields == kind.Reading && e.Procedure == s.Procedure && !optional(e) {
 				if l, ok := e.Limits("likely", ""); ok && l.Low != nil && l.High != nil {
 					mid := plus(*l.Low, times(width(l), 0.5), 1)
-					w.Put(Set(s.Node, "when", "measure."+e.ID+` > "`+mid.String()+`"`).And(users), "%q only under a reading", s.Title())
+					w.Put(Set(s.Node, "when", e.Def.Name+"."+e.ID+` > "`+mid.String()+`"`).And(users), "%q only under a reading", s.Title())
 					break
 				}
 			}
@@ -187,10 +187,18 @@ func neverUsed(w *Workshop) {
 		if text != "" {
 			w.Put(InsertAfter(s.Node, text), "a reading more, for nothing: %q", s.Title())
 		}
-		if w.Uses(s.Node) == 0 && s.Has("accept") {
+		if w.Uses(s.Node) == 0 && s.Has("accept") && spareLimit(w, s) {
 			w.Put(bare(s), "%q accepts nothing", s.Title())
 		}
 	}
+}
+
+// spareLimit reports whether a step can accept something else and leave no limit unused.
+func spareLimit(w *Workshop, s *model.Step) bool {
+	if f := s.Formula("accept", ""); f != nil {
+		return !slices.ContainsFunc(f.Refs, func(r model.Ref) bool { return r.To.Def.Name == "limit" && !w.Spared(r.To) })
+	}
+	return true
 }
 
 // without takes attributes, and otherwise blocks if they are named, out of a block.
@@ -284,7 +292,7 @@ func leavesLimit(w *Workshop) {
 			continue
 		}
 		w.Put(without(s.Node, "otherwise"), "%q without a way out", s.Title())
-		if l.Low != nil && l.High != nil {
+		if l.Low != nil && l.High != nil && spareLimit(w, s) {
 			narrow := plus(*l.Low, times(width(l), 0.25), 1).String()
 			w.Put(without(s.Node, "otherwise").And(Set(s.Node, "accept", quote("≥ "+narrow))), "%q: narrower, without a way out", s.Title())
 		}
@@ -391,13 +399,18 @@ func exampleFails(w *Workshop) {
 			w.Put(replace(e, p.Span, text[:at]+string(digit)+text[at+1:]), "%q gives another number", e.ID)
 		}
 		r, ok := e.Get("readings", "").(*model.Table)
-		if !ok || len(t.Pairs) == 0 || t.Pairs[0].Key.Sub != "" && t.Pairs[0].Key.Sub != "result" {
+		if !ok {
 			continue
 		}
 		for _, p := range r.Pairs {
 			text := p.Span.Text()
 			at := strings.LastIndexAny(text, "0123456789")
-			if at < 0 || !slices.Contains(reads(t.Pairs[0].Key.To.Step), p.Key.To.Step) {
+			shown := slices.ContainsFunc(t.Pairs, func(g model.Pair) bool {
+				k := g.Key
+				whole := k.Name == "result" || k.To != nil && k.To.Step != nil && k.To.Step.Kind.Yields == kind.Number
+				return whole && k.To.Step != nil && k.Place == p.Key.Place && slices.Contains(reads(k.To.Step), p.Key.To.Step)
+			})
+			if at < 0 || !shown {
 				continue
 			}
 			digit := (text[at]-'0'+1)%10 + '0'
@@ -471,7 +484,7 @@ func placeLeftOut(w *Workshop) {
 				continue
 			}
 			text := s.ValueSpan(s.Attr(attr)).Text()
-			w.Put(Set(s.Node, attr, "{ "+names[i%len(names)]+" = "+text+" }"), "%s of %q at one place only", attr, s.Title())
+			w.Put(Set(s.Node, attr, "{ "+quote(names[i%len(names)])+" = "+text+" }"), "%s of %q at one place only", attr, s.Title())
 		}
 	}
 }
