@@ -334,6 +334,6 @@ tool "test_pump" {
   warning {
     hazard = "A fitting can let go under test pressure."
     result = "Injured eyes or cut skin."
-    avoid  = "Let all air out first, stand to the side, wear goggles and let the pressure off before you touch a fastener."
+    avoid  = "Let all air out first and stand to the side. Let the pressure off before you touch a fastener."
   }
 }
