@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"fettle/lang/diag"
+	"fettle/lang/entry"
 	"fettle/lang/model"
 	"fettle/lang/source"
 	"fettle/lint/rules"
@@ -20,7 +21,7 @@ var unread = map[string]bool{
 	"form/crowded-line": true, "form/unclosed-bracket": true, "form/unclosed-string": true, "form/not-in-dialect": true,
 	"form/chained-comparison": true, "form/nested-too-deep": true, "form/expression-too-long": true, "form/number-too-long": true,
 	"form/number-with-exponent": true, "form/not-utf8": true, "form/control-character": true, "form/unknown-character": true,
-	"form/quantity-without-quotes": true,
+	"form/quantity-without-quotes": true, "values/minus-in-name": true,
 }
 
 // withoutConsequences leaves out what follows from a finding of the reader. all
@@ -85,7 +86,8 @@ func byReader(f diag.Finding) bool {
 
 // wreck is what of a manual could not be read.
 type wreck struct {
-	extents []source.Span // of steps, entries and examples, sorted
+	nodes   []*model.Node // steps, entries and examples
+	extents []source.Span // of these
 	meant   []string      // names that were probably meant
 }
 
@@ -102,6 +104,23 @@ func (w *wreck) covers(f diag.Finding) bool {
 	}
 	name := strings.Trim(f.Span.Text(), `"`)
 	return name != "" && slices.Contains(w.meant, name) // nothing names it, since its name is misspelt
+}
+
+// kept are the rules of the reader that leave a value all the same.
+var kept = map[string]bool{"units/decimal-comma": true, "units/hyphen-for-range": true, "units/two-systems": true}
+
+// loses reports that something that the work rests on could not be read: then the
+// bench cannot tell what is done to what.
+func loses(m *model.Manual, found diag.List) bool {
+	lost := slices.DeleteFunc(slices.Clone(found), func(f diag.Finding) bool { return kept[f.Rule] })
+	for _, f := range damaged(m, lost).nodes {
+		switch f.Def {
+		case entry.Example, entry.Limit, entry.Figure, entry.Media:
+		default:
+			return true
+		}
+	}
+	return false
 }
 
 // damaged finds the steps, entries and examples that the reader found at fault.
@@ -128,7 +147,7 @@ func damaged(m *model.Manual, all diag.List) *wreck {
 		}
 		for _, f := range faults[n.File] {
 			if n.Extent.Contains(f.Span) {
-				w.extents = append(w.extents, n.Extent)
+				w.nodes, w.extents = append(w.nodes, n), append(w.extents, n.Extent)
 				return
 			}
 		}

@@ -43,7 +43,7 @@ func Since(issued *revision.Issued) Option { return func(p *rule.Pass) { p.Issue
 func Check(m *model.Manual, found diag.List, options ...Option) Result {
 	r := Result{Traces: traces(m)}
 	all := append(diag.List{}, found...)
-	all.Add(run(m, r.Traces, options)...)
+	all.Add(run(m, found, r.Traces, options)...)
 	severities := severity(m, &all)
 	for i := range all {
 		if rl := rules.Find(all[i].Rule); rl != nil {
@@ -72,10 +72,13 @@ func traces(m *model.Manual) []*bench.Trace {
 	return out
 }
 
-func run(m *model.Manual, traces []*bench.Trace, options []Option) diag.List {
+func run(m *model.Manual, found diag.List, traces []*bench.Trace, options []Option) diag.List {
 	all := rules.All()
 	results := make([]diag.List, len(all))
-	pass := rule.Pass{Manual: m, Index: rule.NewIndex(m), Traces: traces, Gathered: bench.Gather(traces)}
+	pass := rule.Pass{Manual: m, Index: rule.NewIndex(m), Traces: traces}
+	if !loses(m, found) {
+		pass.Gathered = bench.Gather(traces)
+	}
 	for _, give := range options {
 		give(&pass)
 	}

@@ -16,6 +16,8 @@ const summaryItem = "Argument or block definition required"
 
 const summaryEncoding = "Invalid character encoding"
 
+const summaryAfterValue = "Missing newline after argument"
+
 // What is found without hclsyntax too.
 const (
 	messageRepeated = "This attribute is set a second time."
@@ -35,7 +37,7 @@ var translations = []struct{ summary, detail, rule, message string }{
 	{"Invalid single-argument block definition", "", ruleOneLine, "A block on one line holds one attribute and ends on that line."},
 	{"Unclosed configuration block", "", ruleUnclosed, messageUnclosed},
 	{"Unclosed configuration body", "", ruleUnclosed, "The file ends inside a block."},
-	{"Missing newline after argument", "", ruleOneLine, "After this value the line must end."},
+	{summaryAfterValue, "", ruleOneLine, "After this value the line must end."},
 	{"Unexpected comma after argument", "", ruleSyntax, "Attributes stand on lines of their own, without commas."},
 	{"Missing newline after block definition", "", ruleOneLine, "After the `}` of a block the line must end."},
 	{"Invalid block definition", "equals sign", ruleBlock, "A block has no `=`."},
@@ -141,10 +143,27 @@ func (b *builder) translate(d *hcl.Diagnostic, start, end int) diag.Finding {
 	if text := b.src[from:to]; d.Summary == summaryItem && (text == "}" || text == "]" || text == ")") {
 		return finding(ruleStray, b.span(from, to), messageStray)
 	}
+	if f, ok := b.halfMinus(d, start, from); ok {
+		return f
+	}
 	for _, t := range translations {
 		if t.summary == d.Summary && strings.Contains(d.Detail, t.detail) {
 			return finding(t.rule, b.span(from, to), t.message)
 		}
 	}
 	return finding(ruleSyntax, b.span(from, to), d.Summary+".")
+}
+
+// halfMinus finds a name that ends with the minus of a subtraction, as in
+// `measure.bore- measure.pin`: the name takes the minus, and the rest is one too many.
+func (b *builder) halfMinus(d *hcl.Diagnostic, start, from int) (diag.Finding, bool) {
+	before := strings.TrimRight(b.src[start:from], " \t")
+	at := start + len(before) - 1
+	if d.Summary != summaryAfterValue || len(before) < 2 || len(before) == from-start || before[len(before)-1] != '-' || class[before[len(before)-2]]&namePart == 0 {
+		return diag.Finding{}, false
+	}
+	name := before[strings.LastIndexAny(before, " \t.=(")+1:]
+	f := finding(ruleMinus, b.span(at+1-len(name), at+1), "`"+name+"` is read as one name.")
+	f.Fixes = []diag.Fix{{Title: "Put a space before the minus", Edits: []diag.Edit{{Span: b.span(at, at), New: " "}}}}
+	return f, true
 }

@@ -18,6 +18,7 @@ const (
 	ruleString       = "form/unclosed-string"
 	ruleEscape       = "form/unknown-escape"
 	ruleUnquoted     = "form/quantity-without-quotes"
+	ruleMinus        = "values/minus-in-name"
 	ruleRepeated     = "form/repeated-attribute"
 	ruleForeign      = "form/not-in-dialect"
 	ruleChained      = "form/chained-comparison"
@@ -56,6 +57,8 @@ var rules = []diag.Rule{
 		Remedy: "Write `\\\\` for a backslash, `\\\"` for a quote, and `$${` for a literal `${`."},
 	{Name: ruleUnquoted, Severity: diag.Error, Reason: "Without quotes the unit is a word of its own, and the number stands alone.",
 		Remedy: "Write it as a manual prints it, between quotes: \"5 min\"."},
+	{Name: ruleMinus, Severity: diag.Error, Reason: "A hyphen right behind a name belongs to the name, so nothing is subtracted.",
+		Remedy: "Put spaces round the minus: a - b."},
 	{Name: ruleRepeated, Severity: diag.Error, Reason: "Which of the two holds cannot be told.",
 		Remedy: "Keep one. An attribute that takes one thing takes a list too."},
 	{Name: ruleForeign, Severity: diag.Error, Reason: "A manual states what is; it does not generate itself.",

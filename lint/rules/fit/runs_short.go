@@ -122,7 +122,7 @@ procedure "shim" {
 	Run: func(p *rule.Pass) {
 		for _, part := range p.Plan().Graded() {
 			for _, h := range p.Plan().Heaps(part) {
-				if h.Err == nil && h.Proof.Verdict == calc.HeapRunsShort {
+				if h.Err == nil && h.Proof.Verdict == calc.HeapRunsShort && len(h.Proof.OwnGaps) == 0 {
 					runsShort(p, h)
 					break
 				}

@@ -7,6 +7,7 @@ import (
 	"fettle/lang/diag"
 	"fettle/lang/kind"
 	"fettle/lang/model"
+	"fettle/lang/source"
 	"fettle/lang/values"
 	"fettle/lint/rule"
 )
@@ -99,26 +100,49 @@ func workThrough(p *rule.Pass, e *model.Node) {
 		}
 	}
 	env := p.Plan().With(build)
+	// One wrong number makes all that rests on it wrong: the rest stands beside the first.
+	first := true
+	var message string
+	var at source.Span
+	var about []func(*diag.Finding)
 	for _, pair := range pairs(e, "gives") {
 		if pair.Key.To == nil || pair.Key.To.Step == nil || cannotChoose(p, pair.Key.To.Step) {
 			continue
 		}
-		s, place := pair.Key.To.Step, pair.Key.Place
-		about := []func(*diag.Finding){rule.Related(s.Name, "It is worked out here.")}
-		got := given(env, pair.Key)
-		if got == nil {
-			why := missing(env, s, place)
-			if problem := env.Problem(s, place); problem != nil {
-				why = problem.Message
-				about = append(about, rule.Reason(problem.Reason))
+		wrong, reason := holds(env, pair)
+		switch {
+		case wrong == "":
+		case first:
+			first = false
+			message, at = wrong, pair.Span
+			about = append(about, rule.Related(pair.Key.To.Step.Name, "It is worked out here."))
+			if reason != "" {
+				about = append(about, rule.Reason(reason))
 			}
-			p.Report(pair.Span, name(pair.Key)+" cannot be worked out from these readings: "+why, about...)
-			continue
-		}
-		if says, differs := compare(got, pair.Value); differs {
-			p.Report(pair.Span, name(pair.Key)+" comes to "+say(got)+", and the example says "+says+".", about...)
+		default:
+			about = append(about, rule.Related(pair.Span, wrong))
 		}
 	}
+	if !first {
+		p.Report(at, message, about...)
+	}
+}
+
+// holds says what is wrong with one line of `gives`, "" for nothing.
+func holds(env *values.Env, pair model.Pair) (wrong, reason string) {
+	s, place := pair.Key.To.Step, pair.Key.Place
+	got := given(env, pair.Key)
+	if got == nil {
+		why := missing(env, s, place)
+		if problem := env.Problem(s, place); problem != nil {
+			why, reason = problem.Message, problem.Reason
+		}
+		return name(pair.Key) + " cannot be worked out from these readings: " + why, reason
+	}
+	if says, differs := compare(got, pair.Value); differs {
+		return name(pair.Key) + " comes to " + say(got) + ", and the example says " + says + ".", ""
+	}
+	return "", ""
 }
 
 func pairs(e *model.Node, attr string) []model.Pair {

@@ -66,6 +66,9 @@ procedure "rest" {
 						if adapted && q.Dim().Fits(calc.Torque) {
 							continue // a setting of the wrench: fastening/wrong-setting knows it
 						}
+						if q.Dim().Fits(calc.Length) && !q.IsLimits() && !prose.Has(sentence.Text, bounding...) {
+							continue // workshops are full of lengths that are no limit
+						}
 						if other := typed.contradicted(q.Literal); other != nil {
 							p.Report(sentence.Span(q.Start, q.End), "The words say "+sentence.Text[q.Start:q.End]+", and the step is set to "+other.words+".",
 								rule.Related(other.at, "It is set here."))
@@ -76,6 +79,10 @@ procedure "rest" {
 		}
 	},
 }
+
+// bounding are the words that go with a limit.
+var bounding = []string{"must", "should", "shall", "between", "reads", "reading", "limit", "at least", "at most", "less than", "more than",
+	"not over", "not under", "no more", "no less", "within", "up to", "torque", "set", "adjust"}
 
 func digits(t *model.Text) bool {
 	if s, ok := t.Source.Literal(); ok {
@@ -217,11 +224,11 @@ func same(q calc.Quantity, r *calc.Quantity) bool {
 }
 
 // near reports a number of the words that lies within half and twice a number of
-// the setting, with as many decimals: what is said of another thing seldom does.
+// the setting: what is said of another thing seldom does.
 func (s *setting) near(ends []calc.Quantity) bool {
 	for _, q := range ends {
 		for _, r := range []*calc.Quantity{s.Low, s.Target, s.High} {
-			if r == nil || r.Sign() == 0 || q.Sign() != r.Sign() || q.Unit == r.Unit && q.Decimals > r.Decimals && r.Decimals != calc.Exact {
+			if r == nil || r.Sign() == 0 || q.Sign() != r.Sign() {
 				continue
 			}
 			ratio := new(big.Rat).Quo(q.In(r.Unit).Num(), r.Num())

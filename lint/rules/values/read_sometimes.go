@@ -92,7 +92,7 @@ procedure "size" {
 }
 `,
 	Run: func(p *rule.Pass) {
-		c := &sometimes{Pass: p}
+		c := &sometimes{p, map[[2]*model.Step]bool{}}
 		for _, s := range p.Steps() {
 			for i := range s.Attrs {
 				for _, place := range values.Places(s) {
@@ -108,6 +108,7 @@ procedure "size" {
 
 type sometimes struct {
 	*rule.Pass
+	said map[[2]*model.Step]bool // of a user and a value, each once
 }
 
 func (c *sometimes) formula(s *model.Step, place string, f *model.Formula) {
@@ -119,12 +120,17 @@ func (c *sometimes) formula(s *model.Step, place string, f *model.Formula) {
 			continue
 		}
 		r := ref.To.Step
+		if c.said[[2]*model.Step{s, r}] {
+			continue
+		}
 		if r.Branch != nil && s.Branch != r.Branch {
+			c.said[[2]*model.Step{s, r}] = true
 			c.Report(ref.Span(s.Node), rule.Called(r.Node)+" is done only when "+rule.Called(r.Branch.Parent)+" is outside, and its value is used here in any case.",
 				rule.Related(r.Name, "It is read here."))
 			continue
 		}
 		if at, missing := c.placeWithout(s, r, ref); missing {
+			c.said[[2]*model.Step{s, r}] = true
 			c.Report(ref.Span(s.Node), rule.Called(r.Node)+" is not done at "+at+", and its value is used there.",
 				rule.Related(r.At("only"), "It is done at some places only."))
 			continue
@@ -134,6 +140,7 @@ func (c *sometimes) formula(s *model.Step, place string, f *model.Formula) {
 			continue
 		}
 		if words, found := c.without(s, r, place, f, conditions); found {
+			c.said[[2]*model.Step{s, r}] = true
 			c.Report(ref.Span(s.Node), "When "+words+", "+rule.Called(r.Node)+" is not done, and its value is used here.",
 				rule.Related(whenSpan(r), "It is done under this condition only."))
 		}

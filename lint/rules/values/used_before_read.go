@@ -1,11 +1,14 @@
 package values
 
 import (
+	"slices"
+
 	"fettle/calc"
 	"fettle/lang/diag"
 	"fettle/lang/kind"
 	"fettle/lang/model"
 	"fettle/lang/schema"
+	"fettle/lang/source"
 	"fettle/lang/values"
 	"fettle/lint/rule"
 )
@@ -76,7 +79,7 @@ procedure "size" {
 }
 `,
 	Run: func(p *rule.Pass) {
-		w := &walk{Pass: p, known: map[read]bool{}, ever: map[read]bool{}, said: map[[2]*model.Node]bool{}}
+		w := &walk{Pass: p, known: map[read]bool{}, ever: map[read]bool{}, said: map[*model.Step]bool{}}
 		values.Work(p.Manual, func(s *model.Step, place string) {
 			if gives(s) {
 				w.ever[read{s, place}] = true
@@ -97,16 +100,21 @@ type walk struct {
 	*rule.Pass
 	known map[read]bool
 	ever  map[read]bool // known at some time
-	said  map[[2]*model.Node]bool
+	said  map[*model.Step]bool
 }
 
 func (w *walk) step(s *model.Step, place string) {
+	var unread []use
 	for i := range s.Attrs {
 		a := &s.Attrs[i]
-		ownValue := a.Def.Role != schema.Value // a reading is judged, and written down, once it is read
+		ownValue := a.Def.Role == schema.Judgement // a reading is judged once it is read
 		eachUse(a, place, func(f *model.Formula) {
-			w.formula(s, place, f, ownValue)
+			unread = w.formula(unread, s, place, f, ownValue)
 		})
+	}
+	if len(unread) > 0 && !w.said[s] {
+		w.said[s] = true
+		w.report(s, unread)
 	}
 	w.known[read{s, place}] = true
 	for _, b := range s.Blocks {
@@ -114,6 +122,26 @@ func (w *walk) step(s *model.Step, place string) {
 			w.step(inner, place)
 		}
 	}
+}
+
+// use is a value that a step uses, and where.
+type use struct {
+	of *model.Step
+	at source.Span
+}
+
+func (w *walk) report(s *model.Step, unread []use) {
+	var names []string
+	var later []func(*diag.Finding)
+	for _, u := range unread {
+		names = append(names, rule.Called(u.of.Node))
+		later = append(later, rule.Related(u.of.Name, "It is known only here."))
+	}
+	verb := " gives, which is"
+	if len(names) > 1 {
+		verb = " give, which are"
+	}
+	w.Report(unread[0].at, rule.Called(s.Node)+" uses what "+rule.Join(names, "and")+verb+" not known yet.", later...)
 }
 
 // eachUse calls visit for the formulas of an attribute that must be known when
@@ -145,24 +173,20 @@ func formulas(v model.Value, place string, visit func(*model.Formula)) {
 	}
 }
 
-func (w *walk) formula(s *model.Step, place string, f *model.Formula, ownValue bool) {
+func (w *walk) formula(unread []use, s *model.Step, place string, f *model.Formula, ownValue bool) []use {
 	if len(f.Refs) == 0 {
-		return
+		return unread
 	}
 	for _, v := range calc.Vars(f.Expr) {
 		r, ref := stepOf(f, v)
-		if r == nil || r == s && ownValue {
+		if r == nil || r == s && ownValue || slices.ContainsFunc(unread, func(u use) bool { return u.of == r }) {
 			continue
 		}
-		if at := whereRead(r, v, place); !w.ever[at] || w.known[at] {
-			continue
-		}
-		if pair := [2]*model.Node{s.Node, r.Node}; !w.said[pair] {
-			w.said[pair] = true
-			w.Report(ref.Span(s.Node), rule.Called(s.Node)+" uses what "+rule.Called(r.Node)+" gives, which is not known yet.",
-				rule.Related(r.Name, "It is known only here."))
+		if at := whereRead(r, v, place); w.ever[at] && !w.known[at] {
+			unread = append(unread, use{r, ref.Span(s.Node)})
 		}
 	}
+	return unread
 }
 
 // whereRead is the value that v stands for where the work stands.
