@@ -20,9 +20,11 @@ var lead = set(`then now next first second third finally lastly again also once 
 // starters begin something that stands before the instruction: a condition, a
 // time, a place, a means.
 var starters = set(`if when whenever once before after as while until unless where wherever should with without using by in on at
-	from to for through under over above below between inside outside beside behind against along across around during from
-	since because having given working starting keeping holding looking turning beginning standing facing one two three four
-	five six seven eight nine ten`)
+	from to for through into onto till under over above below between inside outside beside behind against along across around during from
+	since because having given working starting keeping holding looking turning beginning standing facing`)
+
+// Leads reports a word that leads up to an instruction: "before", "with".
+func Leads(word string) bool { return starters[word] }
 
 // Opens says how a sentence begins, and which word is the verb where it is an
 // instruction.
@@ -41,7 +43,7 @@ func Opens(s string) (Opening, Word) {
 				return NoVerb, w
 			}
 			return Imperative, w
-		case !articles[w.Text] && i+1 < len(words) && determiners[words[i+1].Text]:
+		case !articles[w.Text] && !gerund(w.Text) && i+1 < len(words) && determiners[words[i+1].Text]:
 			return Unsure, w // a verb that nobody listed
 		case noVerb(w.Text):
 			if orderedLater(s, words[i:]) {
@@ -115,7 +117,7 @@ func noVerb(w string) bool {
 	if articles[w] || things[w] {
 		return true
 	}
-	if strings.HasSuffix(w, "ing") && len(w) > 5 && !notGerunds[w] {
+	if gerund(w) {
 		return true
 	}
 	for _, e := range endings {
@@ -127,3 +129,7 @@ func noVerb(w string) bool {
 }
 
 func adverb(w string) bool { return len(w) > 4 && strings.HasSuffix(w, "ly") && !Verb(w) }
+
+func gerund(w string) bool {
+	return strings.HasSuffix(w, "ing") && len(w) > 5 && !notGerunds[w] && !Verb(w)
+}

@@ -92,7 +92,7 @@ var withEnding = set(`
 	commission provision vision envision moment foment lament regiment detriment pigment
 	entrance`)
 
-// gerunds end in -ing and are no gerunds.
+// notGerunds end in -ing all the same.
 var notGerunds = set(`bring ring string spring sling swing sting wring fling cling ping wing king sing thing something nothing anything everything during`)
 
 func set(words string) map[string]bool {

@@ -4,4 +4,11 @@ package words
 import "fettle/lint/rule"
 
 // All lists the rules, sorted by name.
-var All = []*rule.Rule{}
+var All = []*rule.Rule{
+	LongSentence,
+	NoAction,
+	NoCriterion,
+	SeveralActions,
+	VagueAmount,
+	VagueCriterion,
+}

@@ -1,0 +1,127 @@
+package words
+
+import (
+	"fettle/lang/diag"
+	"fettle/lang/kind"
+	"fettle/lang/model"
+	"fettle/lang/schema"
+	"fettle/lint/prose"
+	"fettle/lint/rule"
+	"fettle/lint/tooling"
+)
+
+// NoAction: a title that names a thing and not what to do.
+var NoAction = &rule.Rule{
+	Name:     "words/no-action",
+	Severity: diag.Doubt,
+	Finds:    "A step whose title begins with a thing, or with a word in -ing, and not with what to do.",
+	Why:      "The builder knows what the step is about, and not what it asks of him.",
+	Remedy:   "Begin the title with the verb: Fit, Tighten, Measure.",
+	Source:   "ASD-STE100, rule 5.3: instructions in the command form (read in a reproduction).",
+	Bad: `part "gate" {
+  name = "Gate"
+}
+
+part "post" {
+  name = "Gate post"
+}
+
+procedure "look" {
+  title = "Look at the gate"
+
+  inspect "swing" {
+    title     = "Gate post and upper hinge" # want "“Gate”"
+    on        = [part.gate, part.post]
+    criterion = "No crack shows."
+    otherwise = "Stop. Ask the workshop for another post."
+  }
+}
+`,
+	Good: `part "gate" {
+  name = "Gate"
+}
+
+part "post" {
+  name = "Gate post"
+}
+
+procedure "look" {
+  title = "Look at the gate"
+
+  inspect "swing" {
+    title     = "Look at the post and the upper hinge"
+    on        = [part.gate, part.post]
+    criterion = "No crack shows."
+    otherwise = "Stop. Ask the workshop for another post."
+  }
+}
+`,
+	Run: runNoAction,
+}
+
+func runNoAction(p *rule.Pass) {
+	var names map[string]bool // worked out when a title is met that may be one
+	for _, s := range p.Steps() {
+		if s.Damaged || tooling.Does(s.Kind, kind.Stops) != "" { // printed as a stop, whatever its title
+			continue
+		}
+		for _, a := range s.ByRole(schema.Title) {
+			sentences := p.Prose(a).Sentences
+			if len(sentences) == 0 {
+				continue
+			}
+			first := sentences[0]
+			opening, word := prose.Opens(first.Text)
+			if opening == prose.Unsure && word.Text != "" {
+				if names == nil {
+					names = namesIn(p.Manual)
+				}
+				if names[word.Text] && !acts(first.Text, word) || prose.Leads(word.Text) && !ordered(first.Text) {
+					opening = prose.NoVerb
+				}
+			}
+			if opening == prose.NoVerb {
+				p.Report(first.Span(0, len(first.Text)), "This title begins with “"+first.Text[word.Start:word.End]+"”, and does not say what to do.")
+			}
+		}
+	}
+}
+
+// acts reports a title that may have a verb in spite of its first word: one that
+// nobody listed, before the name of a thing, or one further on.
+func acts(title string, first prose.Word) bool {
+	after := false
+	for _, w := range prose.Words(title) {
+		if after && (prose.Determiner(w.Text) || prose.Verb(w.Text) && !prose.NounToo(w.Text)) {
+			return true
+		}
+		after = after || w.Start == first.Start
+	}
+	return false
+}
+
+// ordered reports a title with an instruction somewhere behind what leads up to it:
+// "On the bench fit the shaft".
+func ordered(title string) bool {
+	words := prose.Words(title)
+	for i, w := range words {
+		if i > 0 && prose.Verb(w.Text) && (!prose.NounToo(w.Text) || i+1 < len(words) && prose.Determiner(words[i+1].Text)) {
+			return true
+		}
+	}
+	return false
+}
+
+// namesIn are the words by which the manual calls its parts, tools and so on,
+// without those that are verbs.
+func namesIn(m *model.Manual) map[string]bool {
+	all := map[string]bool{}
+	for _, n := range m.Entries {
+		for _, w := range prose.Words(n.Plain("name")) {
+			if !prose.Verb(w.Text) {
+				all[w.Text] = true
+			}
+		}
+	}
+	return all
+}
