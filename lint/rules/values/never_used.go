@@ -53,6 +53,7 @@ procedure "size" {
 		for _, b := range p.Breaches(bench.NeverFitted) {
 			told[b.Node] = true
 		}
+		byName := fitted(p)
 		for _, s := range p.Steps() {
 			switch s.Kind.Yields {
 			case kind.Reading, kind.Number:
@@ -60,7 +61,7 @@ procedure "size" {
 					continue
 				}
 			case kind.Pack:
-				if part := s.Ref("from"); part == nil || told[part] || fittedAnyway(p, part) {
+				if part := s.Ref("from"); part == nil || told[part] || byName[part] {
 					continue
 				}
 			default:
@@ -78,14 +79,15 @@ procedure "size" {
 	},
 }
 
-// fittedAnyway reports a graded part that is fitted by its own name.
-func fittedAnyway(p *rule.Pass, part *model.Node) bool {
+// fitted are the parts that a step names itself, and not by the pack chosen.
+func fitted(p *rule.Pass) map[*model.Node]bool {
+	parts := map[*model.Node]bool{}
 	for _, n := range p.Having("part") {
 		for _, r := range n.AllRefs("part") {
-			if n.Step != nil && r.To == part {
-				return true
+			if n.Step != nil && r.To != nil {
+				parts[r.To] = true
 			}
 		}
 	}
-	return false
+	return parts
 }
