@@ -180,3 +180,15 @@ func marked(parts []Part, op Op) string {
 	}
 	return strings.Join(words, " ")
 }
+
+// Say tells one field in one line: what was said, and what is.
+func (c *Changes) Say(f *Field) string {
+	was, is := f.shown(newShower(c.New))
+	switch {
+	case was == "":
+		return f.label() + ": now " + is
+	case is == "":
+		return f.label() + ": was " + was + ", now nothing"
+	}
+	return f.label() + ": " + was + " → " + is
+}
