@@ -10,6 +10,11 @@ func (r *run) fill(o *op) {
 		if b == none {
 			continue
 		}
+		for _, i := range r.open { // what came out inside is washed along
+			if d := &r.beads.at[i]; d.squeeze && has(r.ops[d.slot].seal.bodies, b) && r.branch == nil {
+				r.squeezed(o, i, "filled here")
+			}
+		}
 		p := pond{body: b, act: r.act}
 		if len(o.through) > 0 {
 			p.through = o.through[0]

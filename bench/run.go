@@ -125,7 +125,11 @@ func (r *run) effect(o *op, slot id, e *effect) {
 		r.reachAll(o, e)
 		r.wet(o)
 	case kind.Seals:
-		r.reachAll(o, e)
+		for _, t := range e.at {
+			if !hasTarget(o.seal.keepClear, t) { // else it should not be sealed at all
+				r.reach(o, e.attr, t)
+			}
+		}
 		r.seal(o, slot)
 	case kind.Joins:
 		r.inSeatOrder(e.at, func(b id) { r.fit(o, slot, b, e.attr) })

@@ -13,15 +13,40 @@ import (
 )
 
 // Breaches are what went wrong on the bench in the given ways, over all choices
-// of options that were tried, each once.
+// of options that were tried, each once. What keeps an otherwise block from being
+// done is left to Impossible.
 func (p *Pass) Breaches(what ...bench.What) []bench.Breach {
 	var found []bench.Breach
 	for _, b := range p.Gathered {
-		if slices.Contains(what, b.What) {
+		if slices.Contains(what, b.What) && !impossible(b) {
 			found = append(found, b)
 		}
 	}
 	return found
+}
+
+// Impossible are the breaches inside otherwise blocks that keep them from being
+// done from where the builder stands.
+func (p *Pass) Impossible() []bench.Breach {
+	var found []bench.Breach
+	for _, b := range p.Gathered {
+		if impossible(b) {
+			found = append(found, b)
+		}
+	}
+	return found
+}
+
+func impossible(b bench.Breach) bool {
+	return b.Step != nil && b.Step.Branch != nil && slices.Contains(hindrances, b.What)
+}
+
+// hindrances stop a builder; other breaches let the work go on and go wrong.
+var hindrances = []bench.What{
+	bench.NotStarted, bench.TightenedTwice, bench.NotAsFound, bench.StackNotOn, bench.RemovedFastened, bench.LockedLoose,
+	bench.SpentUsedAgain, bench.NothingToLoosen, bench.SeatNotOn, bench.Covered, bench.MarkNotMade, bench.MarkWiped,
+	bench.MarkCovered, bench.RemovedUnder, bench.RemovedHeld, bench.NotOn, bench.FittedTwice, bench.MoreThanKit,
+	bench.ToolElsewhere, bench.FilledClosed,
 }
 
 // Breach adds a finding about b: where b points, with the places and choices
@@ -70,7 +95,7 @@ func circumstances(b bench.Breach) string {
 	}
 	if len(b.Under) > 0 {
 		var picks []string
-		for _, pick := range b.Under[0] {
+		for _, pick := range shared(b.Under) {
 			picks = append(picks, pick.Option.Title()+" "+pick.Value)
 		}
 		if len(picks) > 0 {
@@ -81,6 +106,21 @@ func circumstances(b bench.Breach) string {
 		return ""
 	}
 	return " (" + strings.Join(parts, "; ") + ")"
+}
+
+// shared are the picks that all choices have in common; where they have none, the
+// first choice stands for all.
+func shared(choices []bench.Choice) bench.Choice {
+	var common bench.Choice
+	for _, pick := range choices[0] {
+		if !slices.ContainsFunc(choices, func(c bench.Choice) bool { return c.Value(pick.Option) != pick.Value }) {
+			common = append(common, pick)
+		}
+	}
+	if len(common) == 0 {
+		return choices[0]
+	}
+	return common
 }
 
 // Called is what people call a node, in quotes.

@@ -31,7 +31,7 @@ procedure "rotor" {
   fit "rotor" {
     title = "Put the rotor on, its dot to the high spot"
     part  = part.rotor
-    align = [part.rotor.mark.dot, mark.high_spot] # want "is not made yet"
+    align = [part.rotor.mark.dot, mark.high_spot] # want "not made yet"
   }
 
   mark "high_spot" {
@@ -72,8 +72,8 @@ procedure "rotor" {
 }
 `,
 	Run: func(p *rule.Pass) {
-		for _, b := range p.Breaches(bench.MarkNotMade) {
-			p.Breach(b, "This step goes by "+markName(b.Objects[0])+", which is not made yet.")
+		for _, b := range merged(p.Breaches(bench.MarkNotMade)) {
+			p.Breach(b, "This step goes by "+markNames(b.Objects)+", not made yet.")
 		}
 	},
 }

@@ -44,7 +44,7 @@ procedure "rotor" {
   fit "rotor" {
     title = "Put the rotor on, its dot to the high spot"
     part  = part.rotor
-    align = [part.rotor.mark.dot, mark.high_spot] # want "has been wiped off"
+    align = [part.rotor.mark.dot, mark.high_spot] # want "wiped off before"
   }
 }
 `,
@@ -84,8 +84,8 @@ procedure "rotor" {
 }
 `,
 	Run: func(p *rule.Pass) {
-		for _, b := range p.Breaches(bench.MarkWiped) {
-			p.Breach(b, "This step goes by "+markName(b.Objects[0])+", which has been wiped off.")
+		for _, b := range merged(p.Breaches(bench.MarkWiped)) {
+			p.Breach(b, "This step goes by "+markNames(b.Objects)+", wiped off before.")
 		}
 	},
 }

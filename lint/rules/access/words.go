@@ -2,6 +2,7 @@ package access
 
 import (
 	"fmt"
+	"slices"
 
 	"fettle/bench"
 	"fettle/lang/diag"
@@ -35,4 +36,39 @@ func markName(o bench.Object) string {
 		return "the mark of " + rule.Called(o.Node)
 	}
 	return rule.CalledObject(o)
+}
+
+// merged joins breaches of one step and attribute that have the same cause: one
+// wiping takes off all the marks of a face. Each keeps the objects of all.
+func merged(breaches []bench.Breach) []bench.Breach {
+	type key struct {
+		node, cause *model.Node
+		attr        string
+	}
+	at := map[key]int{}
+	var all []bench.Breach
+	for _, b := range breaches {
+		k := key{b.Node, nil, b.Attr}
+		if n := len(b.Causes); n > 0 {
+			k.cause = b.Causes[n-1].Node
+		}
+		i, ok := at[k]
+		if !ok {
+			at[k] = len(all)
+			all = append(all, b)
+			continue
+		}
+		all[i].Objects = append(slices.Clip(all[i].Objects), b.Objects[0])
+		all[i].Causes = append(slices.Clip(all[i].Causes), b.Causes...)
+	}
+	return all
+}
+
+// markNames lists marks.
+func markNames(marks []bench.Object) string {
+	names := make([]string, len(marks))
+	for i, m := range marks {
+		names[i] = markName(m)
+	}
+	return rule.Join(names, "and")
 }

@@ -1,8 +1,11 @@
 package hold
 
 import (
+	"slices"
+
 	"fettle/bench"
 	"fettle/lang/diag"
+	"fettle/lang/model"
 	"fettle/lint/rule"
 )
 
@@ -91,7 +94,17 @@ procedure "close" {
 }
 `,
 	Run: func(p *rule.Pass) {
+		first := map[*model.Node]int{} // several holds may check one step: its condition is the one mistake
+		var found []bench.Breach
 		for _, b := range p.Breaches(bench.HoldChecksAbsent) {
+			if i, ok := first[b.Objects[0].Node]; ok {
+				found[i].Causes = append(slices.Clip(found[i].Causes), bench.Cause{Act: -1, Node: b.Node, Attr: b.Attr, Words: "this hold checks it, too"})
+				continue
+			}
+			first[b.Objects[0].Node] = len(found)
+			found = append(found, b)
+		}
+		for _, b := range found {
 			p.Breach(b, "This hold checks "+rule.CalledObject(b.Objects[0])+", which is left out.")
 		}
 	},
