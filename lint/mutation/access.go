@@ -353,7 +353,7 @@ func fittedTwice(w *Workshop) {
 	for _, f := range w.Own("fastening") {
 		n := f.Whole("quantity", "", 1)
 		for _, r := range f.AllRefs("fasteners") {
-			if n > 1 && r.To.Whole("quantity", "", 1) == n && !r.To.Shared && len(w.Doing(kind.Starts, f)) > 0 {
+			if n > 1 && len(f.AllRefs("fasteners")) == 1 && r.To.Whole("quantity", "", 1) == n && !r.To.Shared && len(w.Doing(kind.Starts, f)) > 0 {
 				w.Put(Set(r.To, "quantity", fmt.Sprint(n-1)).At(append(nodes(w.Doing(kind.Starts, f)), f)...), "%q: %d for %d", r.To.Title(), n-1, n)
 			}
 		}
@@ -480,7 +480,7 @@ func openedBelow(w *Workshop) {
 				if w.Pos(t) > w.Pos(fill) {
 					continue
 				}
-				text := fmt.Sprintf("  loosen \"%s_below\" {\n    title     = \"Slacken it, and look at the washer\"\n    fastening = fastening.%s\n    by        = \"1/2 turn\"\n    takes     = \"1 min\"\n  }\n\n", f.ID, f.ID) +
+				text := fmt.Sprintf("  loosen \"%s_below\" {\n    title     = \"Slacken it by half a turn\"\n    fastening = fastening.%s\n    by        = \"1/2 turn\"\n    takes     = \"1 min\"\n  }\n\n", f.ID, f.ID) +
 					Copy(t.Node, t.ID+"_below", without(t.Node, "was", "after", "within"), Set(t.Node, "from", `"loosened"`))
 				w.Put(InsertAfter(fill.Node, text).At(f), "%q slackened after %q", f.Title(), fill.Title())
 			}

@@ -208,7 +208,8 @@ func stackNotOn(w *Workshop) {
 			p := Does(later, kind.Joins)
 			if len(p) == 1 && later.Procedure == t.Procedure && len(stack) > 1 && p[0].Def.Name == "part" && !names(p[0], "sits_on", stack[0].To) &&
 				len(w.Doing(kind.Joins, p[0])) == 1 && p[0].Has("sits_on") && !optional(later) && later.Places == t.Places && !names(f, "fasteners", p[0]) {
-				w.Put(AddRef(f, "stack", "part."+p[0].ID).At(t.Node, start[f].Node), "%q is in the stack and goes on later", p[0].Title())
+				top := "[part." + p[0].ID + ", " + strings.TrimPrefix(f.ValueSpan(f.Attr("stack")).Text(), "[")
+				w.Put(Set(f, "stack", top).At(t.Node, start[f].Node), "%q is in the stack and goes on later", p[0].Title())
 				break
 			}
 		}

@@ -22,12 +22,19 @@ var holding = []*Class{
 func (s *Sound) protects(judge *model.Step, part *model.Node) bool {
 	for _, c := range part.AllRefs("covers") {
 		for _, o := range judge.AllRefs("on") {
-			if c.To == o.To && (c.Sub == "" || c.Address() == o.Address()) || c.To.Def.Name == "fastening" && names(c.To, "stack", o.To) && s.tightAt(c.To, s.Pos(judge)) {
+			if c.To == o.To && (c.Sub == "" || c.Address() == o.Address()) || c.To.Def.Name == "fastening" && holds(c.To, o.To) && s.tightAt(c.To, s.Pos(judge)) {
 				return true
 			}
 		}
 	}
 	return false
+}
+
+// holds reports whether a fastening keeps a part where it is: one of its stack,
+// and not the one at the bottom, which carries the others.
+func holds(f, part *model.Node) bool {
+	i := slices.IndexFunc(f.AllRefs("stack"), func(r model.Ref) bool { return r.To == part })
+	return i >= 0 && (i < len(f.AllRefs("stack"))-1 || f.Word("does") == "set bearing")
 }
 
 // tightAt reports whether a fastening is tight when the work reaches a place.

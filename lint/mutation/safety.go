@@ -15,7 +15,7 @@ var safety = []*Class{
 	{"safety", "lift too heavy", []string{"safety/lift-too-heavy"}, liftTooHeavy},
 	{"safety", "hot, pressurised, energised work untold", []string{"safety/heat-untold", "safety/hazard-untold", "safety/run-without-message"}, energyUntold},
 	{"safety", "helper in the prose, one person in the step", []string{"safety/helper-not-counted"}, helperNotCounted},
-	{"safety", "run with no message", []string{"safety/run-without-message"}, runUntold},
+	{"safety", "run with no message", []string{"safety/run-without-message", "safety/hazard-untold"}, runUntold},
 	{"safety", "media with no word on which governs", []string{"safety/media-without-precedence", "media/without-precedence"}, mediaUngoverned},
 }
 
@@ -101,6 +101,9 @@ func protectionMissing(w *Workshop) {
 		hot := Is(s, kind.Heats) && !s.Flag("cool") || slices.ContainsFunc(s.AllRefs("tools"), func(r model.Ref) bool { return r.To.Flag("hot") })
 		says := false // a message that the step meets says to wear something
 		for _, n := range append([]*model.Node{s.Node}, met(s)...) {
+			if n.Def.Name == "part" {
+				continue // its message may be about another moment
+			}
 			for _, b := range n.Blocks {
 				avoid := strings.ToLower(b.Plain("avoid"))
 				says = says || strings.Contains(avoid, "goggles") && onlyPPE(s, "goggles") || strings.Contains(avoid, "gloves") && onlyPPE(s, "gloves")

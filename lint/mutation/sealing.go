@@ -282,6 +282,11 @@ func outsideService(w *Workshop) {
 			continue
 		}
 		last := s.Procedure.Steps[len(s.Procedure.Steps)-1]
+		if slices.ContainsFunc(w.After(shut), func(x *model.Step) bool {
+			return slices.ContainsFunc(all, func(f model.Ref) bool { return does(x, kind.Takes, f.To) })
+		}) {
+			continue // parted again
+		}
 		for _, to := range []string{"340..360 °C", "400 °C"} {
 			ppe, gloves := "    ppe   = [ppe.oven_gloves]\n", "ppe \"oven_gloves\" {\n  name     = \"Heat-resistant gloves\"\n  standard = \"EN 407\"\n}\n"
 			text := fmt.Sprintf("  heat \"%s_bake\" {\n    title = \"Bake the paint\"\n    on    = [part.%s]\n%s    to    = %q\n    takes = \"30 min\"\n\n    warning {\n      hazard = \"The part is hot enough to burn to the bone.\"\n      result = \"Deep burns.\"\n      avoid  = \"Wear heat-resistant gloves, and let nobody near it until it is cold.\"\n    }\n  }\n", s.ID, all[0].To.ID, ppe, to)

@@ -2,6 +2,7 @@ package mutation
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 
 	"fettle/calc"
@@ -192,16 +193,32 @@ func backwardsRange(w *Workshop) {
 func targetOutside(w *Workshop) {
 	for i, n := range w.Own("limit") {
 		l, ok := n.Limits("range", "")
-		if !ok || l.Low == nil || l.High == nil || !constant(n, "range") {
+		if !ok || l.Low == nil || l.High == nil || !constant(n, "range") || w.chosenBy(n) {
 			continue
 		}
 		out := plus(*l.High, width(l), 2)
 		if i%2 == 1 {
 			out = plus(*l.Low, width(l), -1)
 		}
-		w.Put(Set(n, "target", quote(out.String())), "target %s outside %s", out, n.Get("range", ""))
+		w.Put(Set(n, "target", quote(out.String())), "target %s outside the range", out)
 		w.Put(Set(n, "target", quote(plus(*l.High, width(l), 1).String())), "target above the range")
 	}
+}
+
+// chosenBy reports whether a choice aims at a limit, so that another target
+// changes what is picked.
+func (s *Sound) chosenBy(limit *model.Node) bool {
+	for _, st := range s.steps {
+		if st.Kind.Yields != kind.Pack {
+			continue
+		}
+		for _, attr := range []string{"leaves", "makes"} {
+			if f := st.Formula(attr, ""); f != nil && slices.ContainsFunc(f.Refs, func(r model.Ref) bool { return r.To == limit }) {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 func twoSystems(w *Workshop) {
@@ -226,7 +243,7 @@ func temperatureForDifference(w *Workshop) {
 	for i, s := range w.steps {
 		for _, q := range w.quantities(func(q quantity) bool { return q.in == s.Node && q.attr.Name == "to" && unitOf(q.text) == "°C" }) {
 			at := q.span.File.Span(int(q.span.Start)-1, int(q.span.End)+1)
-			sum := []string{`"20 °C" + "80 °C"`, `"20 °C" * 4`, `"80 K"`}[i%3]
+			sum := []string{`"20 °C" + "80 °C"`, `"20 °C" * 4`}[i%2]
 			w.Put(replace(s.Node, at, sum), "heat to %s", sum)
 			w.Put(replace(s.Node, at, `"15 °C" + "90 °C"`), "two temperatures added")
 		}

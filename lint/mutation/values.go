@@ -413,6 +413,9 @@ func exampleFails(w *Workshop) {
 			if at < 0 || !shown {
 				continue
 			}
+			if at > 0 && text[at-1] >= '0' && text[at-1] <= '9' {
+				at-- // the last digit may be finer than what is shown
+			}
 			digit := (text[at]-'0'+1)%10 + '0'
 			w.Put(replace(e, p.Span, text[:at]+string(digit)+text[at+1:]), "%q reads another number", e.ID)
 		}

@@ -121,6 +121,7 @@ var hazardous = []hazards{
 	{[]string{"fuel", "petrol", "gasoline", "diesel", "propane", "butane", "gas"}, "It burns, and its vapour explodes."},
 	{[]string{"acid", "caustic", "lye", "pickling paste", "battery acid", "electrolyte"}, "It burns skin and blinds."},
 	{[]string{"coolant", "antifreeze", "brake fluid", "refrigerant"}, "It is poisonous, or harms skin and eyes."},
+	{[]string{"sealant", "threadlocker", "adhesive", "epoxy", "resin", "hardener", "retaining compound"}, "Until it has cured it harms skin and eyes."},
 	{[]string{"dry ice", "liquid nitrogen"}, "It freezes skin, and takes the air from a closed room."},
 }
 

@@ -1,6 +1,7 @@
 package safety
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -82,7 +83,7 @@ var helpers = []struct {
 	phrases []string
 }{
 	{2, []string{"a helper", "your helper", "the helper", "an assistant", "your assistant", "the assistant", "a second person", "the second person", "another person",
-		"the other person", "both of you", "one of you", "two people", "two persons", "one person", "a second pair of hands", "a mate", "your mate", "each of you", "between you"}},
+		"the other person", "both of you", "one of you", "two people", "two persons", "one person", "a second pair of hands", "a mate", "your mate", "each of you", "between you", "somebody", "someone"}},
 	{3, []string{"three people", "three persons", "all three of you", "two helpers"}},
 	{4, []string{"four people", "four persons", "all four of you", "three helpers"}},
 }
@@ -99,7 +100,7 @@ func helped(p *rule.Pass, s *model.Step, t *model.Text, people int) bool {
 				continue
 			}
 			at, phrase := prose.Find(sentence.Text, h.phrases...)
-			if at < 0 || phrase == "one person" && !prose.Has(sentence.Text, "the other", "another") || denied(sentence.Text, at) {
+			if at < 0 || phrase == "one person" && !prose.Has(sentence.Text, "the other", "another") || strings.HasPrefix(phrase, "some") && !lends(sentence.Text[at+len(phrase):]) || denied(sentence.Text, at) {
 				continue
 			}
 			count := "one person"
@@ -117,9 +118,33 @@ func helped(p *rule.Pass, s *model.Step, t *model.Text, people int) bool {
 
 // mentions is a quick look for any of the phrases.
 func mentions(text string) bool {
-	for _, w := range [...]string{"elper", "ssistant", "erson", "of you", "eople", "mate", "pair of hands", "etween you"} {
+	for _, w := range [...]string{"elper", "omebody", "omeone", "ssistant", "erson", "of you", "eople", "mate", "pair of hands", "etween you"} {
 		if strings.Contains(text, w) {
 			return true
+		}
+	}
+	return false
+}
+
+// asks reports "ask a helper to hold it": a hand is needed now.
+func asks(sentence string, at int) bool {
+	rest := strings.Fields(strings.ToLower(sentence[at:]))
+	i := slices.Index(rest, "to")
+	return i > 0 && i < 5 && lends(strings.Join(rest[i:], " "))
+}
+
+// hands are what somebody does who lends a hand.
+var hands = []string{"hold", "lift", "steady", "support", "guide", "press", "push", "pull", "turn", "carry", "catch", "steer", "keep", "lower"}
+
+// lends reports words behind "somebody" that have him work: "to hold the lamp".
+func lends(after string) bool {
+	words := strings.Fields(strings.ToLower(after))
+	for i, w := range words {
+		switch {
+		case slices.Contains(hands, strings.TrimSuffix(strings.Trim(w, ",.;"), "s")):
+			return true
+		case i > 1 || w != "else" && w != "to" && w != "who":
+			return false
 		}
 	}
 	return false
@@ -130,6 +155,9 @@ func mentions(text string) bool {
 func denied(sentence string, at int) bool {
 	before := strings.ToLower(sentence[:at])
 	for _, w := range [...]string{"no ", "not ", "never ", "without ", "if ", "unless ", "instead of ", "nor ", "until ", "call ", "ask "} {
+		if w == "ask " && asks(sentence, at) {
+			continue
+		}
 		if strings.HasSuffix(before, w) || strings.HasPrefix(strings.TrimSpace(before), w) {
 			return true
 		}

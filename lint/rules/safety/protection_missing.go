@@ -163,7 +163,7 @@ func harms(n *model.Node) bool {
 	if n.Def == entry.Tool {
 		return n.Flag("hot")
 	}
-	return hazard(n) != "" || prose.Has(kindOf(n), "sealant", "threadlocker", "adhesive", "epoxy", "resin", "hardener", "retaining compound")
+	return hazard(n) != ""
 }
 
 // unlisted is what the messages of a step, its tools and its supplies say to wear

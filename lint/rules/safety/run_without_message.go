@@ -1,7 +1,10 @@
 package safety
 
 import (
+	"slices"
+
 	"fettle/lang/diag"
+	"fettle/lang/model"
 	"fettle/lint/rule"
 )
 
@@ -83,9 +86,12 @@ procedure "first_run" {
 	Run: runRunWithoutMessage,
 }
 
+// silent reports an entry of whose hazard nothing is told; its own rule says so.
+func silent(n *model.Node) bool { return hazard(n) != "" && len(messages(n)) == 0 }
+
 func runRunWithoutMessage(p *rule.Pass) {
 	for _, s := range p.Steps() {
-		if byHand(s) || s.Damaged || told(s) {
+		if byHand(s) || s.Damaged || told(s) || slices.ContainsFunc(met(s), silent) {
 			continue
 		}
 		p.Report(s.Name, rule.Called(s.Node)+" runs the machine by "+s.Word("by")+", and no message is printed there.",
