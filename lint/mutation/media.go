@@ -82,7 +82,7 @@ func changedUnderLetter(w *Workshop) {
 		}
 		w.Put(since.And(Say(s.Node, "text", "Do it slowly.")), "%q says more", s.Title())
 		if s.Has("takes") && literal(s.Node, "takes") != "" {
-			w.Put(since.And(Set(s.Node, "takes", `"19 min"`)).At(), "%q takes 19 min", s.Title())
+			w.Put(since.And(Set(s.Node, "takes", `"0.5 min"`)).At(), "%q takes half a minute", s.Title())
 		}
 	}
 	for _, f := range w.Own("fastening") {

@@ -2,6 +2,7 @@ package revision
 
 import (
 	"fettle/lang/diag"
+	"fettle/lang/entry"
 	"fettle/lint/rule"
 )
 
@@ -9,7 +10,7 @@ import (
 var DayGoesBack = &rule.Rule{
 	Name:     "revision/day-goes-back",
 	Severity: diag.Error,
-	Finds:    "A new revision dated before the one that was issued last.",
+	Finds:    "A new revision dated before the one that was issued last, or before one that is history.",
 	Why:      "Builders take the older manual for the newer one.",
 	Remedy:   "Correct the day.",
 	Bad: `
@@ -93,6 +94,13 @@ procedure "rest" {
 }
 `,
 	Run: func(p *rule.Pass) {
+		for _, h := range p.Nested(entry.History) {
+			if day, past := p.Plain("issued"), h.Plain("issued"); day != "" && day < past {
+				p.Report(h.At("issued"), "Revision "+h.ID+" is history and dated "+past+", after the manual itself, which is dated "+day+".",
+					rule.Related(p.At("issued"), "The manual's own day stands here."))
+				return
+			}
+		}
 		if !since(p) || p.Plain("revision") == p.Issued.Revision {
 			return // content changed under the letter says it
 		}

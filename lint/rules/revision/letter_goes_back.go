@@ -3,6 +3,7 @@ package revision
 import (
 	"fettle/bench/revision"
 	"fettle/lang/diag"
+	"fettle/lang/entry"
 	"fettle/lint/rule"
 )
 
@@ -10,7 +11,7 @@ import (
 var LetterGoesBack = &rule.Rule{
 	Name:     "revision/letter-goes-back",
 	Severity: diag.Error,
-	Finds:    "A revision whose letter comes before one that is issued.",
+	Finds:    "A revision whose letter comes before one that is issued, or that is history.",
 	Why:      "Builders take the older manual for the newer one.",
 	Remedy:   "Give it the letter after the last one.",
 	Bad: `
@@ -94,6 +95,13 @@ procedure "rest" {
 }
 `,
 	Run: func(p *rule.Pass) {
+		for _, h := range p.Nested(entry.History) {
+			if c, ok := revision.Compare(p.Plain("revision"), h.ID); ok && c <= 0 {
+				p.Report(h.Name, "Revision "+h.ID+" is history, and the manual is revision "+p.Plain("revision")+".",
+					rule.Related(p.At("revision"), "The manual's own letter stands here."))
+				return
+			}
+		}
 		if !since(p) {
 			return
 		}

@@ -110,6 +110,9 @@ func runHeatUntold(p *rule.Pass) {
 			if r.To == nil || r.To.Step == nil || !s.Has("within") && !joinsHot(s, r.To.Step) {
 				continue
 			}
+			if said, _, _ := unlisted(s, nil); said != nil {
+				break // that a message says so is a finding of its own
+			}
 			if len(tooling.Done(r.To.Step, kind.Heats)) > 0 && len(protection(s)) == 0 && !waits(s) && !s.Damaged {
 				p.Report(s.At("ppe"), rule.Called(s.Node)+" handles a part straight after "+rule.Called(r.To)+", and lists nothing to wear.",
 					rule.Related(r.To.Name, "The part is heated or cooled here."))
