@@ -78,7 +78,8 @@ var things = set(`
 	instrument journal left lining locknut lubricant lubrication magneto main manifold manual method motor nozzle operation order outer outlet o-ring
 	packing pinion piston pressure procedure pulley purpose quantity radiator rear reading reason requirement result rod rotor runner
 	sealant shaft shell side spacer specification spigot spindle sprocket stator stud subassembly sump surface tachometer tank
-	temperature terminal thermostat top tube turbine upper valve vane voltage washer weight winding yoke`)
+	temperature terminal thermostat top tube turbine upper valve vane voltage washer weight winding yoke
+	attention caution critical danger essential general important mandatory necessary notice optional warning`)
 
 // endings are those of words that name a doing or a quality.
 var endings = []string{"tion", "sion", "ment", "ness", "ance", "ence", "ility", "ivity", "ology"}

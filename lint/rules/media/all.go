@@ -4,4 +4,9 @@ package media
 import "fettle/lint/rule"
 
 // All lists the rules, sorted by name.
-var All = []*rule.Rule{}
+var All = []*rule.Rule{
+	FileMissing,
+	NoAlternativeText,
+	OlderRevision,
+	UnknownRevision,
+}

@@ -239,12 +239,15 @@ func apart(a, b action, own sort, between []action) bool {
 	}
 	switch {
 	case a.sort == b.sort:
-		if shared || a.guessed || !named(a.object) || !named(b.object) {
+		twice := a.verb.Text == b.verb.Text
+		if shared || a.guessed || !named(a.object) || !named(b.object) && !(twice && a.sort == judging) {
 			return false
 		}
 		switch a.sort {
-		case judging, waiting, stopping:
-			return a.verb.Text == b.verb.Text
+		case judging:
+			return a.verb.Text != "adjust" && b.verb.Text != "adjust"
+		case waiting, stopping:
+			return twice
 		case opening: // a clip and its hose come off in one go
 			return !a.loose && !b.loose || fasteners(a.object)
 		}

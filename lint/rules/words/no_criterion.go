@@ -1,6 +1,8 @@
 package words
 
 import (
+	"strings"
+
 	"fettle/lang/diag"
 	"fettle/lang/kind"
 	"fettle/lint/rule"
@@ -45,8 +47,8 @@ procedure "look" {
 `,
 	Run: func(p *rule.Pass) {
 		for _, s := range p.Steps() {
-			if !s.Damaged && tooling.Does(s.Kind, kind.Accepts) != "" && s.Def.Attr("criterion") != nil && !s.Has("criterion") {
-				p.Report(s.Name, rule.Called(s.Node)+" does not say what must be seen, heard or felt.")
+			if !s.Damaged && tooling.Does(s.Kind, kind.Accepts) != "" && s.Def.Attr("criterion") != nil && strings.TrimSpace(s.Plain("criterion")) == "" {
+				p.Report(s.At("criterion"), rule.Called(s.Node)+" does not say what must be seen, heard or felt.")
 			}
 		}
 	},

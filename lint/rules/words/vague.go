@@ -139,7 +139,7 @@ var amounts = index(
 	phrase("lightly", func(c context) bool { return !c.has("tighten", "torque", "nip") || c.ends() }),
 	phrase("moderately", nil), phrase("sufficiently", beforeAim), phrase("sufficient", beforeAim),
 	phrase("adequately", beforeAim), phrase("adequate", beforeAim),
-	phraseOf("enough", materials, beforeAim),
+	phraseOf("enough", materials, beforeAim), phrase("enough of it", beforeAim), phrase("more or less", func(c context) bool { return c.given() }),
 	phraseOf("some", materials, func(c context) bool { return c.denied() || c.given() }),
 	phrase("a small amount", nil), phrase("a generous amount", nil), phrase("a certain amount", nil), phrase("the right amount", nil),
 	phrase("a small quantity", nil), phrase("plenty of", nil), phrase("lots of", nil), phrase("a lot of", nil),
