@@ -14,7 +14,18 @@ func (r *run) checkTools(o *op) {
 // checkHolder asks that the tool which holds the part is not the only one there
 // is to turn the fastening with.
 func (r *run) checkHolder(o *op) {
-	turns := func(t id) bool { return r.items[t].node.Has("size") }
+	if len(o.heldBy) == 0 {
+		return
+	}
+	driven := false // a wrench turns a socket, not a spanner
+	for _, t := range o.tools {
+		n := r.items[t].node
+		driven = driven || n.Has("drive") && !n.Has("size")
+	}
+	turns := func(t id) bool {
+		n := r.items[t].node
+		return n.Has("size") && (!driven || n.Has("drive"))
+	}
 	for _, t := range o.tools {
 		if turns(t) && !has(o.heldBy, t) {
 			return
