@@ -89,7 +89,8 @@ func (b *builder) template(form form, start, end int, indent int, parts []Part) 
 		}
 	}
 	s := b.strings.one()
-	*s = String{node: b.node(start, end), parts: b.parts.copy(kept), form: form, indent: int32(indent)}
+	list := b.parts.copy(kept)
+	*s = String{node: b.node(start, end), parts: &list, form: form, indent: int32(indent)}
 	return s
 }
 
@@ -100,7 +101,7 @@ type slab[T any] struct {
 	size int
 }
 
-const slabMin, slabMax = 16, 512
+const slabMin, slabMax = 8, 64
 
 func (s *slab[T]) grow(n int) {
 	s.size = min(max(slabMin, 2*s.size), slabMax)

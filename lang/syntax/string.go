@@ -1,6 +1,7 @@
 package syntax
 
 import (
+	"slices"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -12,8 +13,8 @@ import (
 // common indentation of a <<- heredoc taken off, its line ends \n, text in NFC.
 type String struct {
 	node
-	plain  string // the text, where it is nothing but literal text
-	parts  []Part // otherwise
+	plain  string  // the text, where it is nothing but literal text
+	parts  *[]Part // otherwise; a pointer, since a tree has many strings and few of these
 	form   form
 	indent int32 // blanks taken off each line of a heredoc
 }
@@ -45,8 +46,11 @@ func (s *String) Margin() int { return int(s.indent) }
 // Parts gives the string's parts in order; none for an empty string. No two
 // literals are neighbours.
 func (s *String) Parts() []Part {
-	if s.parts != nil || s.plain == "" {
-		return s.parts
+	switch {
+	case s.parts != nil:
+		return *s.parts
+	case s.plain == "":
+		return nil
 	}
 	return []Part{{Text: s.plain, Span: s.Inner()}}
 }
@@ -56,13 +60,13 @@ func (s *String) Parts() []Part {
 func (s *String) Alone() *String {
 	c := *s
 	if s.parts != nil {
-		c.parts = make([]Part, len(s.parts))
-		for i, p := range s.parts {
-			if p.X != nil {
-				p.X = value
+		parts := slices.Clone(*s.parts)
+		for i := range parts {
+			if parts[i].X != nil {
+				parts[i].X = value
 			}
-			c.parts[i] = p
 		}
+		c.parts = &parts
 	}
 	return &c
 }

@@ -8,8 +8,10 @@ func Walk(x Expr, visit func(Expr) bool) {
 	}
 	switch x := x.(type) {
 	case *String:
-		for _, p := range x.parts {
-			Walk(p.X, visit)
+		if x.parts != nil {
+			for _, p := range *x.parts {
+				Walk(p.X, visit)
+			}
 		}
 	case *Traversal:
 		walkSteps(x.Steps, visit)

@@ -74,9 +74,9 @@ func (e *Env) selection(s *model.Step, place string) (*Selection, error) {
 	}
 	switch v := v.(type) {
 	case calc.Limits:
-		sel = newSelection(s, place, v)
+		sel = newSelection(s, place, v, calc.NewFit)
 	case calc.Quantity:
-		sel = newSelection(s, place, calc.Limits{Low: &v, High: &v, Target: &v})
+		sel = newSelection(s, place, calc.Limits{Low: &v, High: &v, Target: &v}, calc.NewFit)
 	}
 	return sel, sel.Err
 }

@@ -2,9 +2,9 @@ package values
 
 import (
 	"errors"
-	"fmt"
+	"math/big"
 	"slices"
-	"strings"
+	"strconv"
 
 	"fettle/calc"
 	"fettle/lang/kind"
@@ -67,12 +67,32 @@ type proven struct {
 }
 
 func problemKey(f calc.FitProblem, low, high calc.Quantity) string {
-	var b strings.Builder
-	for _, s := range f.Sizes {
-		fmt.Fprint(&b, s.Low, " ", s.Nominal, " ", s.High, " ", s.Stock, ";")
+	return fitKey(f) + low.Base().RatString() + " " + high.Base().RatString()
+}
+
+// fitKey is one text for problems that have the same answers.
+func fitKey(f calc.FitProblem) string {
+	b := make([]byte, 0, 256)
+	number := func(r *big.Rat) {
+		if r != nil {
+			b = r.Num().Append(b, 10)
+			b = r.Denom().Append(append(b, '/'), 10)
+		}
+		b = append(b, ' ')
 	}
-	fmt.Fprint(&b, f.MinPieces, " ", f.MaxPieces, " ", f.BuildUp, " ", f.Low, " ", f.High, " ", f.Target, " ", f.Nearest, " ", low.Base(), " ", high.Base())
-	return b.String()
+	for _, s := range f.Sizes {
+		number(s.Low)
+		number(s.Nominal)
+		number(s.High)
+		b = append(strconv.AppendInt(b, int64(s.Stock), 10), ';')
+	}
+	number(f.Low)
+	number(f.High)
+	number(f.Target)
+	b = append(strconv.AppendInt(b, int64(f.MinPieces), 10), ' ')
+	b = append(strconv.AppendInt(b, int64(f.MaxPieces), 10), ' ')
+	b = strconv.AppendBool(strconv.AppendBool(b, f.BuildUp), f.Nearest)
+	return string(append(b, ' '))
 }
 
 // Heap is choices that draw on the kit at one time, in the order of work.

@@ -3,6 +3,7 @@ package values
 import (
 	"sync"
 
+	"fettle/calc"
 	"fettle/lang/kind"
 	"fettle/lang/model"
 )
@@ -15,6 +16,7 @@ type Plan struct {
 
 	mu         sync.Mutex
 	selections map[target]*Selection
+	fits       map[string]*calc.Fit // by fitKey
 
 	coverMu sync.Mutex
 	ranges  *Ranges // of the covers
@@ -36,7 +38,7 @@ type draw struct {
 
 // NewPlan reads the order in which choices draw on the kit.
 func NewPlan(m *model.Manual) *Plan {
-	p := &Plan{Manual: m, draws: map[*model.Node][]draw{}, selections: map[target]*Selection{},
+	p := &Plan{Manual: m, draws: map[*model.Node][]draw{}, selections: map[target]*Selection{}, fits: map[string]*calc.Fit{},
 		covers: map[string]covered{}, proofs: map[string]proven{}}
 	n := 0
 	Work(m, func(s *model.Step, place string) {

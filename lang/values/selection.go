@@ -46,7 +46,7 @@ func (p *Plan) Selection(s *model.Step, place string) (*Selection, error) {
 	l, err := constantLimits(s, place)
 	sel := &Selection{Step: s, Place: place, Err: err}
 	if err == nil {
-		sel = newSelection(s, place, l)
+		sel = newSelection(s, place, l, p.fit)
 	}
 	p.selections[target{s, place}] = sel
 	return sel, sel.Err
@@ -72,11 +72,25 @@ func constantLimits(s *model.Step, place string) (calc.Limits, error) {
 	return l, nil
 }
 
-func newSelection(s *model.Step, place string, l calc.Limits) *Selection {
+// fit prepares a problem; problems that are alike share what they work out. The
+// caller holds p.mu.
+func (p *Plan) fit(problem calc.FitProblem) (*calc.Fit, error) {
+	key := fitKey(problem)
+	if f := p.fits[key]; f != nil {
+		return f, nil
+	}
+	f, err := calc.NewFit(problem)
+	if err == nil {
+		p.fits[key] = f
+	}
+	return f, err
+}
+
+func newSelection(s *model.Step, place string, l calc.Limits, fit func(calc.FitProblem) (*calc.Fit, error)) *Selection {
 	sel := &Selection{Step: s, Place: place, Part: s.Ref("from"), decimals: calc.Exact}
 	sel.Err = sel.fill(l)
 	if sel.Err == nil {
-		sel.Fit, sel.Err = calc.NewFit(sel.Problem)
+		sel.Fit, sel.Err = fit(sel.Problem)
 	}
 	return sel
 }
