@@ -107,7 +107,7 @@ func (w *walk) step(s *model.Step, place string) {
 	var unread []use
 	for i := range s.Attrs {
 		a := &s.Attrs[i]
-		ownValue := a.Def.Role == schema.Judgement // a reading is judged once it is read
+		ownValue := a.Def.Role != schema.Value // a reading is judged, and written down, once it is read
 		eachUse(a, place, func(f *model.Formula) {
 			unread = w.formula(unread, s, place, f, ownValue)
 		})
