@@ -30,7 +30,7 @@ var fastening = []*Class{
 	{"fastening", "slot step wider than the band", []string{"fastening/slot-wider-than-band"}, slotTooWide},
 	{"fastening", "locking device missing", []string{"fastening/lock-missing", "fastening/lubricant-differs"}, lockMissing},
 	{"fastening", "high torque, nothing holds the part", []string{"fastening/nothing-holds-the-part"}, nothingHolds},
-	{"fastening", "use_once piece used again", []string{"fastening/spent-part-used-again"}, spentAgain},
+	{"fastening", "use_once piece used again", []string{"fastening/spent-part-used-again", "access/more-than-kit"}, spentAgain},
 	{"fastening", "prose turns the wrong way", []string{"fastening/turns-the-wrong-way", "fastening/prose-turns-the-wrong-way"}, wrongWay},
 }
 
@@ -203,14 +203,11 @@ func stackNotOn(w *Workshop) {
 				w.PutFor(append([]string{"access/never-fitted"}, w.class.Rules...), w.only(p).At(append(where, r.To)...), "%q at one place only", p.Title())
 			}
 		}
-		// The stack names a part that goes on later.
-		for _, later := range w.After(t) {
-			p := Does(later, kind.Joins)
-			if len(p) == 1 && later.Procedure == t.Procedure && len(stack) > 1 && p[0].Def.Name == "part" && !names(p[0], "sits_on", stack[0].To) &&
-				len(w.Doing(kind.Joins, p[0])) == 1 && p[0].Has("sits_on") && !optional(later) && later.Places == t.Places && !names(f, "fasteners", p[0]) {
-				top := "[part." + p[0].ID + ", " + strings.TrimPrefix(f.ValueSpan(f.Attr("stack")).Text(), "[")
-				w.Put(Set(f, "stack", top).At(t.Node, start[f].Node), "%q is in the stack and goes on later", p[0].Title())
-				break
+		// The whole of the tightening comes before what lies on top.
+		if top := f.AllRefs("stack"); len(top) > 1 && top[0].To.Def.Name == "part" {
+			p := w.Doing(kind.Joins, top[0].To)
+			if len(p) == 1 && p[0].Procedure == t.Procedure && Next(p[0]) == start[f] && Next(start[f]) == t && w.Uses(t.Node)+w.Uses(p[0].Node)+w.Uses(start[f].Node) == 0 {
+				w.Put(MoveBefore(start[f].Node, p[0].Node).And(MoveBefore(t.Node, p[0].Node)).At(f, t.Node, start[f].Node, p[0].Node), "%q before %q", t.Title(), p[0].Title())
 			}
 		}
 	}
@@ -331,29 +328,27 @@ func highPreload(w *Workshop) {
 			return
 		}
 		for _, by := range []float64{1.7, 2.5} {
-			if reach(f, ts, by) && (float(*l.High)*by < 60 || held60(ts)) && soft(f) < 0.35 {
+			if reach(f, ts, by) && (float(*l.High)*by < 60 || held60(ts)) && !soft(f) {
 				w.Put(scaled(f, by).At(nodes(ts)...), "%q: torque × %v", f.Title(), by)
 			}
 		}
-		if class := map[string]string{"8.8": "4.6", "10.9": "5.8", "grade 5": "grade 1"}[f.Plain("bolt_class")]; class != "" && !f.Has("nut_class") && soft(f) < 0.6 {
+		if class := map[string]string{"8.8": "4.6", "10.9": "5.8", "grade 5": "grade 1"}[f.Plain("bolt_class")]; class != "" && !f.Has("nut_class") && !soft(f) {
 			w.Put(Set(f, "bolt_class", quote(class)).At(nodes(ts)...), "%q: class %s", f.Title(), class)
 		}
-		if f.Has("nut_factor") && soft(f) < 0.6 {
+		if f.Has("nut_factor") && !soft(f) {
 			w.Put(Set(f, "nut_factor", quote("0.07..0.09")).At(nodes(ts)...), "%q: a slippery thread", f.Title())
 		}
 	})
 }
 
-// soft is how much of its strength a rubber gasket or a soft stack leaves
-// unused: 1 where the torque is set by what it clamps and not by the bolt.
-func soft(f *model.Node) float64 {
+// soft reports a joint whose torque something weaker than the bolt sets.
+func soft(f *model.Node) bool {
+	about := f.Plain("basis")
 	for _, r := range f.AllRefs("stack") {
-		switch r.To.Plain("material") {
-		case "rubber", "cork", "paper", "leather":
-			return 1
-		}
+		about += " " + r.To.Plain("material") + " " + r.To.Title()
 	}
-	return 0
+	about = strings.ToLower(about)
+	return slices.ContainsFunc([]string{"rubber", "cork", "paper", "leather", "wood", "plastic", "glass"}, func(w string) bool { return strings.Contains(about, w) })
 }
 
 func nodes(steps []*model.Step) []*model.Node {
@@ -366,7 +361,7 @@ func nodes(steps []*model.Step) []*model.Node {
 
 func lowPreload(w *Workshop) {
 	w.clamps(func(f *model.Node, ts []*model.Step) {
-		if soft(f) == 1 {
+		if soft(f) {
 			return
 		}
 		for _, by := range []float64{0.3, 0.4} {
@@ -382,7 +377,7 @@ func lowPreload(w *Workshop) {
 
 func stripsFirst(w *Workshop) {
 	w.clamps(func(f *model.Node, ts []*model.Step) {
-		if f.Has("nut_class") || soft(f) == 1 {
+		if f.Has("nut_class") || soft(f) {
 			return
 		}
 		size := strings.TrimLeft(f.Plain("thread"), "M")

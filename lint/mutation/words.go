@@ -63,7 +63,7 @@ func vague(w *Workshop) {
 		"Repeat this as required.",
 		"Make it nice and tight.",
 		"Wait for a while.",
-		"Put on enough of it, more or less.",
+		"Put enough of it on.",
 	}
 	w.some(4, func(i int, s *model.Step) {
 		w.Put(Say(s.Node, "text", says[i%len(says)]), "%q: %s", s.Title(), says[i%len(says)])
