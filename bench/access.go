@@ -22,6 +22,13 @@ func (r *run) lidOn(t target) id {
 		if l := r.lidOfJoint(j, j.lids); l != none || len(j.stack) == 0 {
 			return l
 		}
+		for _, p := range j.pieces { // what covers its bolts covers it
+			if b := &r.index.bodies[p]; len(b.fastens) == 1 {
+				if l := r.lidOfJoint(j, b.lids); l != none {
+					return l
+				}
+			}
+		}
 		// What covers the part under the heads covers the heads.
 		return r.firstLidBut(r.index.bodies[j.stack[0]].lids, j.stack[0], j)
 	}
@@ -83,7 +90,7 @@ func (r *run) inTheWay(o *op, attr string, t target, l id) {
 	cover := r.bodyObject(l)
 	switch {
 	case p.on == 0: // only taken as on
-		r.lay(l)
+		r.pieces.edit(l).through = true
 		return
 	case p.maybe && r.branch == nil: // there under some readings only
 	case r.items[r.index.bodies[l].item].tool && r.branch == nil && p.fitted >= 0 && !r.takenLater(l):

@@ -219,7 +219,7 @@ func (r *run) meantFor(c curing) int32 {
 				return act
 			}
 		}
-		if o.wait > 0 && o.wait*10 >= c.until-r.t.Acts[c.act].End {
+		if o.wait > 0 && o.wait*20 >= c.until-r.t.Acts[c.act].End {
 			return act
 		}
 	}

@@ -181,7 +181,9 @@ func (r *run) tightenJoint(o *op, e *effect, j id) {
 		r.here(b, o, "tightened only here")
 		r.bolts.edit(j).need = -1
 	}
-	r.clampSeals(o, j)
+	if g.grip != tight {
+		r.clampSeals(o, j)
+	}
 	r.disturbSettings(j)
 }
 
@@ -222,7 +224,11 @@ func (r *run) checkFound(o *op, attr string, j id) {
 	case g.grip == tight && o.from == "" && !tolerant:
 		b := r.breach(TightenedTwice, o, attr, r.jointObject(j))
 		r.cause(b, g.tightAt, "", "tightened here already")
-		r.owe(j, kind.Slackens)
+		if e, ok := next(r.grips[j], r.act, is(kind.Slackens)); ok {
+			if _, more := next(r.grips[j], e.act, is(kind.Tightens)); !more {
+				r.owe(j, kind.Slackens)
+			}
+		}
 	}
 }
 

@@ -1,5 +1,11 @@
 package bench
 
+import (
+	"slices"
+	"strings"
+	"unicode"
+)
+
 // fill puts liquid into what the step names, through an opening that must be open.
 func (r *run) fill(o *op) {
 	for _, t := range o.through {
@@ -76,13 +82,52 @@ func (r *run) opensLiquid(o *op, attr string, t target) {
 	}
 	for i := range r.ponds.at {
 		p := &r.ponds.at[i]
-		if p.out || t == p.through || !r.holdsBack(t, p) || r.drainsThere(t, p) {
+		if p.out || t == p.through || r.above(t) || !r.holdsBack(t, p) || r.drainsThere(t, p) {
 			continue
 		}
 		b := r.breach(OpenedWet, o, attr, r.object(t), r.bodyObject(p.body))
 		r.cause(b, p.act, "", "filled here, and not drained")
 		r.ponds.edit(id(i)).out = true
 	}
+}
+
+// aloft are words for openings that lie above the liquid or at its level, and are
+// opened with it in: to bleed, to breathe, to look at the level. Common practice,
+// no source.
+var aloft = []string{"bleed", "vent", "breath", "dipstick", "level", "air"}
+
+// above says whether by their names a thing or the port that it closes lie above
+// the liquid. The bench knows no heights.
+func (r *run) above(t target) bool {
+	high := func(name string) bool {
+		for _, word := range words(name) {
+			for _, w := range aloft {
+				if strings.HasPrefix(word, w) {
+					return true
+				}
+			}
+		}
+		return false
+	}
+	if o := r.object(t); o.Node != nil && high(o.Node.Title()) {
+		return true
+	}
+	bodies := []id{t.id}
+	if t.sort == aFastening {
+		bodies = r.joints[t.id].pieces
+	}
+	for _, b := range bodies {
+		for _, c := range r.bodies[b].covers {
+			if c.sort == aSurface && high(r.object(c).Name) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+func words(name string) []string {
+	return strings.FieldsFunc(strings.ToLower(name), func(c rune) bool { return !unicode.IsLetter(c) })
 }
 
 // holdsBack says whether a part or fastening closes an opening of what is
@@ -94,6 +139,9 @@ func (r *run) holdsBack(t target, p *pond) bool {
 			if c.sort == aSurface && c != p.through && r.skins[c.id].body == p.body && r.isPort(c.id) && r.together(t.id, p.body) {
 				return true
 			}
+		}
+		if has(r.bodies[t.id].seats, p.body) && r.together(t.id, p.body) && r.isSump(t.id) {
+			return true
 		}
 		for _, j := range r.bodies[t.id].fastens { // a plug that is a part
 			if r.joints[j].opens && has(r.joints[j].stack, p.body) {
@@ -131,6 +179,18 @@ func (r *run) screwedInto(def *joint, b id) bool {
 func (r *run) sitsIn(def *joint, filled id) bool {
 	for _, b := range def.pieces {
 		if has(r.bodies[b].seats, filled) {
+			return true
+		}
+	}
+	return false
+}
+
+// isSump says whether a body has a port to drain through: the liquid of what it
+// sits on stands in it.
+func (r *run) isSump(b id) bool {
+	first, n := r.surfaces(target{aBody, b})
+	for s := first + 1; s < first+n; s++ {
+		if r.isPort(s) && slices.Contains(words(r.object(target{aSurface, s}).Name), "drain") {
 			return true
 		}
 	}

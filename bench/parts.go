@@ -9,6 +9,7 @@ func (r *run) fit(o *op, slot, b id, attr string) {
 	}
 	if p.meant { // missed before, and taken as on since
 		p.meant, p.on, p.ever, p.fitted, p.byStep, p.trial = false, max(1, def.quantity), true, r.act, o.step, o.trial
+		p.through = false
 		if o.quantity > 0 {
 			p.on = o.quantity
 		}

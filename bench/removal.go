@@ -137,7 +137,7 @@ func (r *run) free(o *op, b id, attr string) []id {
 
 func (r *run) under(o *op, b, l id, attr string) {
 	if p := &r.pieces.at[l]; p.on == 0 { // only taken as on
-		r.lay(l)
+		r.pieces.edit(l).through = true
 		return
 	} else if !p.maybe {
 		br := r.breach(RemovedUnder, o, attr, r.bodyObject(b), r.bodyObject(l))
