@@ -82,7 +82,7 @@ func (r *run) opensLiquid(o *op, attr string, t target) {
 	}
 	for i := range r.ponds.at {
 		p := &r.ponds.at[i]
-		if p.out || t == p.through || r.above(t) || !r.holdsBack(t, p) || r.drainsThere(t, p) {
+		if p.out || t == p.through || !r.holdsBack(t, p) || r.above(t) || r.drainsThere(t, p) {
 			continue
 		}
 		b := r.breach(OpenedWet, o, attr, r.object(t), r.bodyObject(p.body))

@@ -16,14 +16,14 @@ var OpenedBelowLiquid = &rule.Rule{
 	Bad: `
 part "case" {
   name  = "Gear case"
-  ports = ["filler", "level"]
+  ports = ["filler", "side"]
 }
 
-part "level_plug" {
-  name     = "Level plug"
+part "side_plug" {
+  name     = "Side plug"
   in_place = 1
   sits_on  = part.case
-  covers   = [part.case.port.level]
+  covers   = [part.case.port.side]
 }
 
 procedure "oil" {
@@ -39,40 +39,40 @@ procedure "oil" {
   }
 
   remove "plug" {
-    title = "Pull the level plug out"
-    part  = part.level_plug # want "with liquid still in “Gear case”"
+    title = "Pull the side plug out"
+    part  = part.side_plug # want "with liquid still in “Gear case”"
   }
 
   fit "plug" {
-    title = "Push the level plug in"
-    part  = part.level_plug
+    title = "Push the side plug in"
+    part  = part.side_plug
   }
 }
 `,
 	Good: `
 part "case" {
   name  = "Gear case"
-  ports = ["filler", "level"]
+  ports = ["filler", "side"]
 }
 
-part "level_plug" {
-  name     = "Level plug"
+part "side_plug" {
+  name     = "Side plug"
   in_place = 1
   sits_on  = part.case
-  covers   = [part.case.port.level]
+  covers   = [part.case.port.side]
 }
 
 procedure "oil" {
   title = "Fill the gear case"
 
   remove "plug" {
-    title = "Pull the level plug out"
-    part  = part.level_plug
+    title = "Pull the side plug out"
+    part  = part.side_plug
   }
 
   fit "plug" {
-    title = "Push the level plug in"
-    part  = part.level_plug
+    title = "Push the side plug in"
+    part  = part.side_plug
   }
 
   fill "oil" {
