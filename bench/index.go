@@ -132,7 +132,7 @@ func newIndex(m *model.Manual) *index {
 
 // most is how many acts a manual may come to. Places multiply: a page of them
 // and a page of steps would make more acts than any machine holds.
-const most = 1 << 20
+const most = 1 << 18
 
 // addPlaces reads the names of all places. Where the manual would come to more
 // than the most acts, the bench looks at the first few places of each list only.
