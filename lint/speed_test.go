@@ -127,7 +127,7 @@ func TestPeakProcess(t *testing.T) {
 	if dir == "" {
 		t.Skip("runs in a process of its own, for BenchmarkCheck")
 	}
-	debug.SetGCPercent(150)
+	debug.SetGCPercent(50)
 	m, found, err := lang.Load(os.DirFS(dir).(fs.FS), "m")
 	require.NoError(t, err)
 	require.Empty(t, lint.Check(m, found).Findings)
