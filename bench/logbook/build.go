@@ -27,6 +27,12 @@ func NewBuild(m *model.Manual, digest string, l *Log) *Build {
 	return newBuild(values.NewPlan(m), digest, l, StateOf(l))
 }
 
+// BuildOf is NewBuild with a state that has been brought to the addresses of the
+// manual, as rework does where steps were renamed.
+func BuildOf(m *model.Manual, digest string, l *Log, s *State) *Build {
+	return newBuild(values.NewPlan(m), digest, l, s)
+}
+
 func newBuild(plan *values.Plan, digest string, l *Log, s *State) *Build {
 	b := &Build{Manual: plan.Manual, Digest: digest, Log: l, State: s, plan: plan}
 	b.Given, b.Lost = GivenBy(plan.Manual, s)
