@@ -1,6 +1,7 @@
 package bench
 
 import (
+	"fettle/lang/entry"
 	"fettle/lang/kind"
 	"fettle/lang/model"
 	"fettle/lang/schema"
@@ -177,4 +178,26 @@ func common(a, b []id) int {
 		}
 	}
 	return n
+}
+
+// most is how many acts a manual may come to. Places multiply: a page of them
+// and a page of steps would make more acts than any machine holds.
+const most = 1 << 18
+
+// addPlaces reads the names of all places. Where the manual would come to more
+// than the most acts, the bench looks at the first few places of each list only.
+func (x *index) addPlaces() {
+	n, each := 0, map[*model.Node]int{}
+	x.m.EachStep(func(s *model.Step) {
+		n++
+		each[s.Places]++
+	})
+	for _, p := range x.m.Of(entry.Places.Name) {
+		names := p.Names("names")
+		if len(names) == 0 {
+			names = nowhere
+		}
+		x.names[p] = names[:max(1, min(len(names), (most-n)/max(1, each[p])))]
+		n += each[p] * len(x.names[p])
+	}
 }

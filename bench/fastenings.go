@@ -308,40 +308,6 @@ func (r *run) slackenJoint(o *op, e *effect, j id) {
 	n.grip, n.looseAt, n.byStep, n.maybe, n.fresh, n.glued = loose, r.act, o.step, r.maybe, false, false
 }
 
-// notTight reports a joint that should be tight by now: never tightened, where
-// no later step does so, else nothing to loosen.
-func (r *run) notTight(o *op, attr string, j id) {
-	g := r.bolts.at[j]
-	if g.grip == started && r.branch != nil {
-		return // said where it is never tightened
-	}
-	if g.grip == started && !g.settled && !r.tightensFrom(j, "") {
-		b := r.breachAt(NeverTightened, g.begun, "", r.jointObject(j))
-		r.here(b, o, "taken as tight here")
-		return
-	}
-	if g.settled {
-		return
-	}
-	b := r.breach(NothingToLoosen, o, attr, r.jointObject(j))
-	switch g.grip {
-	case loose:
-		r.cause(b, g.looseAt, "", "loosened here already")
-	case started:
-		r.cause(b, g.begun, "", "only started by hand here")
-		r.owe(j, kind.Tightens)
-	default:
-		r.cause(b, g.looseAt, "", "taken out here already")
-	}
-}
-
-// tightensFrom says whether the next thing done to a joint is to tighten it as
-// it is found by hand.
-func (r *run) tightensFrom(j id, from string) bool {
-	e, ok := next(r.grips[j], r.act, anything)
-	return ok && e.verb == kind.Tightens && r.ops[r.acts[e.act].slot].from == from
-}
-
 // openJoint takes a joint out.
 func (r *run) openJoint(o *op, e *effect, j id) {
 	r.reach(o, e.attr, target{aFastening, j})

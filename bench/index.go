@@ -130,28 +130,6 @@ func newIndex(m *model.Manual) *index {
 	return x
 }
 
-// most is how many acts a manual may come to. Places multiply: a page of them
-// and a page of steps would make more acts than any machine holds.
-const most = 1 << 18
-
-// addPlaces reads the names of all places. Where the manual would come to more
-// than the most acts, the bench looks at the first few places of each list only.
-func (x *index) addPlaces() {
-	n, each := 0, map[*model.Node]int{}
-	x.m.EachStep(func(s *model.Step) {
-		n++
-		each[s.Places]++
-	})
-	for _, p := range x.m.Of(entry.Places.Name) {
-		names := p.Names("names")
-		if len(names) == 0 {
-			names = nowhere
-		}
-		x.names[p] = names[:max(1, min(len(names), (most-n)/max(1, each[p])))]
-		n += each[p] * len(x.names[p])
-	}
-}
-
 // placesOf lists the names of a places entry, or one nameless place.
 func (x *index) placesOf(p *model.Node) []string {
 	if p == nil {

@@ -81,3 +81,37 @@ func (r *run) neverTight(o *op, j id, words string) {
 	n := r.bolts.edit(j)
 	n.settled, n.need = true, -1
 }
+
+// notTight reports a joint that should be tight by now: never tightened, where
+// no later step does so, else nothing to loosen.
+func (r *run) notTight(o *op, attr string, j id) {
+	g := r.bolts.at[j]
+	if g.grip == started && r.branch != nil {
+		return // said where it is never tightened
+	}
+	if g.grip == started && !g.settled && !r.tightensFrom(j, "") {
+		b := r.breachAt(NeverTightened, g.begun, "", r.jointObject(j))
+		r.here(b, o, "taken as tight here")
+		return
+	}
+	if g.settled {
+		return
+	}
+	b := r.breach(NothingToLoosen, o, attr, r.jointObject(j))
+	switch g.grip {
+	case loose:
+		r.cause(b, g.looseAt, "", "loosened here already")
+	case started:
+		r.cause(b, g.begun, "", "only started by hand here")
+		r.owe(j, kind.Tightens)
+	default:
+		r.cause(b, g.looseAt, "", "taken out here already")
+	}
+}
+
+// tightensFrom says whether the next thing done to a joint is to tighten it as
+// it is found by hand.
+func (r *run) tightensFrom(j id, from string) bool {
+	e, ok := next(r.grips[j], r.act, anything)
+	return ok && e.verb == kind.Tightens && r.ops[r.acts[e.act].slot].from == from
+}
