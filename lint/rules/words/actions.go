@@ -7,6 +7,7 @@ import (
 	"fettle/lang/kind"
 	"fettle/lang/model"
 	"fettle/lint/prose"
+	"fettle/lint/tooling"
 )
 
 // What counts in a title is stopping points, not verbs: "Push the shaft home and
@@ -32,6 +33,7 @@ const (
 	driving    sort = "drive"
 	waiting    sort = "wait"
 	stopping   sort = "stop"
+	working    sort = "work" // whatever no other step is for
 )
 
 // sorts are the verbs that can hardly mean anything else.
@@ -169,6 +171,8 @@ func does(s *model.Step) sort {
 			return waiting
 		case kind.Stops:
 			return stopping
+		case kind.Touches, kind.Lifts:
+			return working
 		}
 		return ""
 	}
@@ -217,7 +221,7 @@ func severalActions(sentences []prose.Sentence, s *model.Step) (a, b action, ok 
 	}
 	for i := range all {
 		for j := i + 1; j < len(all); j++ {
-			if apart(all[i], all[j], own, all[i+1:j]) {
+			if apart(all[i], all[j], own, tooling.Does(s.Kind, kind.Accepts) != "", all[i+1:j]) {
 				return all[i], all[j], true
 			}
 		}
@@ -226,7 +230,7 @@ func severalActions(sentences []prose.Sentence, s *model.Step) (a, b action, ok 
 }
 
 // apart reports that a builder would stop after a and again after b.
-func apart(a, b action, own sort, between []action) bool {
+func apart(a, b action, own sort, accepts bool, between []action) bool {
 	if b.then && named(a.object) && named(b.object) && (own != judging || a.sort == judging && !a.guessed) {
 		return true
 	}
@@ -240,6 +244,9 @@ func apart(a, b action, own sort, between []action) bool {
 	switch {
 	case a.sort == b.sort:
 		twice := a.verb.Text == b.verb.Text
+		if b.verb.Text == "measure" && accepts { // which is a step of its own
+			return true
+		}
 		if shared || a.guessed || !named(a.object) || !named(b.object) && !(twice && a.sort == judging) {
 			return false
 		}
@@ -324,6 +331,9 @@ func actions(s prose.Sentence) []action {
 			then = then || words[j].Text != "and"
 			j++
 		}
+		if stop && j < len(words) && objectFollows(words, j) {
+			side = main
+		}
 		if j == i && !stop || j == len(words) || j+1 < len(words) && clauseAt(words, j) > main || side == meanwhile && !then {
 			continue
 		}
@@ -355,9 +365,9 @@ const (
 // clauseAt is the clause that a word opens.
 func clauseAt(words []prose.Word, i int) clause {
 	switch words[i].Text {
-	case "before", "after", "until", "till", "once":
+	case "before", "after", "until", "till", "once", "that", "which", "whether", "how", "what", "who":
 		return limit
-	case "while", "when", "as", "so", "if", "because", "unless", "where", "that", "which", "whether", "how", "what", "who", "without", "you":
+	case "while", "when", "as", "so", "if", "because", "unless", "where", "you":
 		return meanwhile
 	case "to":
 		if i+1 < len(words) && prose.Verb(words[i+1].Text) && (!prose.NounToo(words[i+1].Text) || objectFollows(words, i+1)) {

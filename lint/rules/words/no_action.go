@@ -1,6 +1,8 @@
 package words
 
 import (
+	"slices"
+
 	"fettle/lang/diag"
 	"fettle/lang/kind"
 	"fettle/lang/model"
@@ -14,7 +16,7 @@ import (
 var NoAction = &rule.Rule{
 	Name:     "words/no-action",
 	Severity: diag.Doubt,
-	Finds:    "A step whose title begins with a thing, or with a word in -ing, and not with what to do.",
+	Finds:    "A step that asks for nothing: its title begins with a thing or with a word in -ing, or it names nothing to act on.",
 	Why:      "The builder knows what the step is about, and not what it asks of him.",
 	Remedy:   "Begin the title with the verb: Fit, Tighten, Measure.",
 	Source:   "ASD-STE100, rule 5.3: instructions in the command form (read in a reproduction).",
@@ -35,6 +37,10 @@ procedure "look" {
     criterion = "No crack shows."
     otherwise = "Stop. Ask the workshop for another post."
   }
+
+  wait "rest" { # want "neither for how long"
+    title = "Let the paint dry"
+  }
 }
 `,
 	Good: `part "gate" {
@@ -54,6 +60,11 @@ procedure "look" {
     criterion = "No crack shows."
     otherwise = "Stop. Ask the workshop for another post."
   }
+
+  wait "rest" {
+    title = "Let the paint dry"
+    for   = "4 h"
+  }
 }
 `,
 	Run: runNoAction,
@@ -63,6 +74,12 @@ func runNoAction(p *rule.Pass) {
 	var names map[string]bool // worked out when a title is met that may be one
 	for _, s := range p.Steps() {
 		if s.Damaged {
+			continue
+		}
+		if missing := idle(s); missing != "" {
+			p.Report(s.Name, rule.Called(s.Node)+" says "+missing+".",
+				rule.Reason("The bench is after it as it was before, and the builder ticks off nothing."),
+				rule.Remedy("Name it, or take the step out."))
 			continue
 		}
 		for _, a := range s.ByRole(schema.Title) {
@@ -92,7 +109,30 @@ func runNoAction(p *rule.Pass) {
 
 // stops are words that say what is asked for in the title of a stop, which is
 // printed as one.
-var stops = []string{"check", "checks", "inspection", "release", "review", "hold", "stop", "point", "witness", "sign-off", "signature"}
+var stops = []string{"check", "checks", "inspection", "release", "review", "hold", "stop", "hold point", "witness", "sign-off", "signature"}
+
+// idle says what a step leaves out so that it does nothing; "" where it does something.
+func idle(s *model.Step) string {
+	var may []string
+	for _, e := range s.Kind.Does {
+		switch {
+		case e.Verb == kind.Waits && !s.Has("for") && !s.Has("until"):
+			return "neither for how long nor until when"
+		case e.Attr == "title" || s.Has(e.Attr) || s.Kind.NeedsOn && e.Attr == "on":
+			return ""
+		}
+		if !slices.Contains(may, e.Attr) {
+			may = append(may, e.Attr)
+		}
+	}
+	switch len(may) {
+	case 0:
+		return ""
+	case 1:
+		return "nothing of the " + may[0] + " that it is about"
+	}
+	return "nothing of the " + rule.Join(may, "or") + " that it is about"
+}
 
 // acts reports a title that may have a verb in spite of its first word: one that
 // nobody listed, before the name of a thing, or one further on.

@@ -60,7 +60,9 @@ func (s sentence) manual() (text string, line int) {
 		body = "    fastening = fastening.nut\n"
 	case "seal":
 		body = "    on = [part.shaft]\n"
-	case "hold", "wait":
+	case "hold":
+	case "wait":
+		body = "    for = \"2 h\"\n"
 	case "heat":
 		body = "    on = [part.shaft]\n    to = \"80..100 °C\"\n"
 	case "mark":

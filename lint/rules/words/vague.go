@@ -4,8 +4,10 @@ import (
 	"slices"
 	"strings"
 
+	"fettle/lang/diag"
 	"fettle/lang/model"
 	"fettle/lint/prose"
+	"fettle/lint/rule"
 )
 
 // place is where something vague stands in a sentence.
@@ -223,6 +225,16 @@ func index(phrases ...vague) map[string][]vague {
 		slices.SortStableFunc(all, func(a, b vague) int { return len(b.words) - len(a.words) })
 	}
 	return m
+}
+
+// reportVague says once for a sentence what is vague in it.
+func reportVague(p *rule.Pass, s prose.Sentence, places []place, what string) {
+	first := places[0]
+	var more []func(*diag.Finding)
+	for _, at := range places[1:] {
+		more = append(more, rule.Related(s.Span(at.Start, at.End), "So is “"+s.Text[at.Start:at.End]+"”."))
+	}
+	p.Report(s.Span(first.Start, first.End), "“"+s.Text[first.Start:first.End]+"” "+what+".", more...)
 }
 
 func vagueAmounts(s string) []place  { return find(s, amounts) }

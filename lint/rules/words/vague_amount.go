@@ -67,8 +67,8 @@ func runVagueAmount(p *rule.Pass) {
 			if !asks(s.Text) || measured(s.Text, gallon) {
 				continue
 			}
-			for _, at := range vagueAmounts(s.Text) {
-				p.Report(s.Span(at.Start, at.End), "“"+s.Text[at.Start:at.End]+"” is no amount that can be measured.")
+			if places := vagueAmounts(s.Text); len(places) > 0 {
+				reportVague(p, s, places, "is no amount that can be measured")
 			}
 		}
 	})

@@ -68,8 +68,8 @@ procedure "look" {
 				if measured(s.Text, gallon) {
 					continue
 				}
-				for _, at := range vagueCriteria(s.Text) {
-					p.Report(s.Span(at.Start, at.End), "“"+s.Text[at.Start:at.End]+"” is judged differently by everybody who looks.")
+				if places := vagueCriteria(s.Text); len(places) > 0 {
+					reportVague(p, s, places, "is judged differently by everybody who looks")
 				}
 			}
 		})
