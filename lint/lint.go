@@ -68,7 +68,8 @@ func traces(m *model.Manual) []*bench.Trace {
 	bound := int(rule.Whole(m, "option_combinations"))
 	choices := bench.Choices(m, bound)
 	out := make([]*bench.Trace, len(choices))
-	each(len(choices), func(i int) { out[i] = bench.Run(m, choices[i]) })
+	b := bench.New(m)
+	each(len(choices), func(i int) { out[i] = b.Run(choices[i]) })
 	return out
 }
 
