@@ -65,10 +65,10 @@ func (p *planner) lastTaken(o bench.Object, verbs ...kind.Verb) int {
 
 // putBack wants what brings back what a move undoes.
 func (p *planner) putBack(m bench.Move) {
-	why := m.Object.String() + " comes off"
+	why := "this comes off: " + m.Object.String()
 	switch {
 	case m.Object.Node.Is(entry.Fastening):
-		why = m.Object.String() + " is undone"
+		why = "this is undone: " + m.Object.String()
 		from := p.lastTaken(m.Object, kind.Opens)
 		for i := from + 1; i < len(p.acts); i++ {
 			if meets(p.acts[i], m.Object, kind.Starts, kind.Tightens, kind.Slackens, kind.Locks, kind.Wets) {
@@ -85,7 +85,7 @@ func (p *planner) putBack(m bench.Move) {
 
 // fitAgain wants what fitted a part last, and what was oiled or heated for that.
 func (p *planner) fitAgain(o bench.Object) {
-	why := o.String() + " comes off"
+	why := "this comes off: " + o.String()
 	from := p.lastTaken(o, kind.Takes, kind.PutsAway)
 	last := -1
 	for i := from + 1; i < len(p.acts); i++ {
@@ -133,11 +133,11 @@ func (p *planner) cleanAgain(face bench.Object, before int) bool {
 // another; elsewhere, one on the thing itself; and every proof of the machine
 // that it belongs to.
 func (p *planner) void(m bench.Move) {
-	why := m.Object.String() + " was in place when it was judged, and comes off"
+	why := "judged with this in place, which comes off: " + m.Object.String()
 	verbs := []kind.Verb{kind.Joins, kind.PutsOn}
 	parts := append([]bench.Object{m.Object}, m.With...)
 	if m.Object.Node.Is(entry.Fastening) {
-		why = m.Object.String() + " was tight when it was judged, and is undone"
+		why = "judged with this tight, which is undone: " + m.Object.String()
 		verbs = []kind.Verb{kind.Tightens}
 		parts = stack(m.Object)
 	}

@@ -1,14 +1,17 @@
 package rework_test
 
 import (
+	"flag"
 	"io/fs"
 	"os"
+	"path/filepath"
 	"slices"
 	"strings"
 	"sync"
 	"testing"
 	"testing/fstest"
 
+	"github.com/santhosh-tekuri/jsonschema/v6"
 	"github.com/stretchr/testify/require"
 
 	"fettle/bench/logbook"
@@ -375,4 +378,35 @@ func TestARevisionThatNobodyCanShow(t *testing.T) {
 	n := load(t, edit(t, sedge(t), aftTorque, `torque          = "23.5 N·m ± 5 %"`))
 	_, err := rework.Make(n, b.Log, issued(n))
 	require.ErrorContains(t, err, "the logbook follows revision B (")
+}
+
+var update = flag.Bool("update", false, "rewrite goldens")
+
+func TestGoldens(t *testing.T) {
+	doc, err := jsonschema.UnmarshalJSON(strings.NewReader(rework.Schema))
+	require.NoError(t, err)
+	c := jsonschema.NewCompiler()
+	require.NoError(t, c.AddResource("urn:fettle:rework", doc))
+	schema, err := c.Compile("urn:fettle:rework")
+	require.NoError(t, err)
+
+	base := sedge(t)
+	m := load(t, base)
+	n := load(t, edit(t, base, `torque       = "100 N·m ± 5 %"`, `torque       = "110 N·m ± 4 %"`, byHand, lip+byHand, `range    = "0.10..0.22 mm"`, `range    = "0.12..0.20 mm"`))
+	for name, p := range map[string]*rework.Plan{
+		"half":  plan(t, book(t, m, "barrels.measure.deck_final"), n),
+		"whole": plan(t, book(t, m, ""), n),
+		"same":  plan(t, book(t, m, "barrels.measure.deck_final"), m),
+	} {
+		v, err := jsonschema.UnmarshalJSON(strings.NewReader(string(p.JSON())))
+		require.NoError(t, err)
+		require.NoError(t, schema.Validate(v))
+		file := filepath.Join("testdata", name+".txt")
+		if *update {
+			require.NoError(t, os.WriteFile(file, []byte(p.Text()), 0o644))
+		}
+		want, err := os.ReadFile(file)
+		require.NoError(t, err)
+		require.Equal(t, string(want), p.Text(), name)
+	}
 }
