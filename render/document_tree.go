@@ -27,6 +27,7 @@ type Document struct {
 	Procedures []Procedure    `json:"procedures"`
 	Record     []RecordLine   `json:"record,omitempty"` // what goes into the build record
 	SignOff    []string       `json:"signOff"`          // who signs at the end
+	Live       *Live          `json:"-"`                // for a page that works values out
 }
 
 // PastRevision is an earlier revision.

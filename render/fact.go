@@ -10,6 +10,7 @@ import (
 	"fettle/lang/kind"
 	"fettle/lang/model"
 	"fettle/lang/schema"
+	"fettle/lang/values"
 	"fettle/render/words"
 )
 
@@ -111,7 +112,14 @@ func (w *stepWriter) fact(a *model.Attr) {
 			w.say(words.Label(a.Def), Words(s))
 		}
 	case model.Refs:
-		w.say(words.Label(a.Def), Words(w.list(v, a)))
+		line := Words(w.list(v, a))
+		if len(v) == 1 && w.isPack(v[0], a) { // its pieces change with the reading
+			key := values.Key(v[0].To.Step, w.sc.keyPlace(v[0].To.Step))
+			as := words.AsChosen(w.ref(v[0].To, w.sc.place).Number) + " "
+			text, pack, _ := strings.Cut(line.Plain(), as)
+			line = Line{{Kind: Text, Text: text + as}, {Kind: Value, Text: pack, Key: key, Live: w.live.sayPack(key)}}
+		}
+		w.say(words.Label(a.Def), line)
 	case model.Names:
 		var names []string
 		for _, n := range v {
@@ -195,10 +203,15 @@ func (w *stepWriter) named(r model.Ref, a *model.Attr) string {
 	return name
 }
 
+// isPack reports that an address stands for the pieces of a choice.
+func (w *stepWriter) isPack(r model.Ref, a *model.Attr) bool {
+	return r.To != nil && r.To.Step != nil && r.To.Step.Kind.Yields == kind.Pack && a.Def.Role == schema.Subject
+}
+
 // pointed is a step in words: a pack by its pieces, another by its number.
 func (w *stepWriter) pointed(r model.Ref, a *model.Attr) string {
 	ref := w.ref(r.To, w.sc.place)
-	if r.To.Step.Kind.Yields == kind.Pack && a.Def.Role == schema.Subject {
+	if w.isPack(r, a) {
 		from := w.m.Node
 		for _, s := range r.To.ByRole(schema.Subject) {
 			if refs, _ := s.Value.(model.Refs); len(refs) > 0 && refs[0].To != nil {

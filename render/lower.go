@@ -23,7 +23,7 @@ func Lower(m *model.Manual, o Options) *Document {
 	plan := values.NewPlan(m)
 	l := &lowering{m: m, o: o, plan: plan, env: plan.With(o.Given), ranges: plan.Ranges(),
 		style: calc.Style{First: m.System(), Gallon: m.Plain("gallon")},
-		full:  map[*model.Node]bool{}, used: map[*model.Node][]Ref{}, draws: map[*model.Node]int{}}
+		full:  map[*model.Node]bool{}, live: live{said: map[string]int{}}, extras: map[string]*Card{}, places: map[string]string{}, used: map[*model.Node][]Ref{}, draws: map[*model.Node]int{}}
 	d := &Document{
 		ID: m.ID, Title: m.Title(), Units: m.Word("units"),
 		Supplier: m.Plain("supplier"), Contact: m.Plain("contact"),
@@ -47,6 +47,7 @@ func Lower(m *model.Manual, o Options) *Document {
 	l.front(d)
 	l.record(d)
 	d.SignOff = l.signOff(d)
+	d.Live = l.liveValues()
 	return d
 }
 
@@ -63,6 +64,9 @@ type lowering struct {
 	full    map[*model.Node]bool     // messages that have been printed in full
 	used    map[*model.Node][]Ref    // steps that use a tool, supply or PPE, in order
 	draws   map[*model.Node]int      // how many choices draw on a graded part
+	live    live
+	extras  map[string]*Card  // by the ID of a step
+	places  map[string]string // by what stands for them in an ID
 }
 
 // scope is what a name means at one place of the work.
@@ -129,6 +133,7 @@ func (l *lowering) insert(f *model.Formula, sc *scope) Inline {
 			in.Key = ""
 		}
 	}
+	in.Live = l.live.say(f, sc.place)
 	v := f.Const
 	if v == nil {
 		var problem *calc.Problem

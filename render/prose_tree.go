@@ -12,6 +12,7 @@ type Inline struct {
 	Line   Line       `json:"line,omitempty"` // of Emphasis, Strong and Link
 	Key    string     `json:"key,omitempty"`  // of Value: the value in calc, where it is one
 	Figure *Figure    `json:"figure,omitempty"`
+	Live   int        `json:"-"` // of Value: its place in Live.Says, from 1; 0 for one that does not change
 }
 
 // InlineKind says what an Inline is.

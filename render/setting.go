@@ -45,7 +45,7 @@ func (w *stepWriter) set(label string, f *model.Formula) {
 		s.Amount = *set
 	}
 	if f.Const == nil {
-		s.Formula = calc.FormulaWith(f.Expr, w.sc)
+		s.Formula, s.Live = calc.FormulaWith(f.Expr, w.sc), w.live.say(f, w.sc.place)
 	}
 	w.out.Settings = append(w.out.Settings, s)
 }

@@ -54,6 +54,7 @@ func (l *lowering) step(s *model.Step, sc *scope) Step {
 	out.Critical = s.Flag("critical") || w.limitIsCritical()
 	out.Final = s.Flag("irreversible")
 	out.Record = records(s)
+	w.card()
 	return out
 }
 

@@ -76,6 +76,7 @@ type Setting struct {
 	Formula string   `json:"formula,omitempty"` // where it is worked out
 	Note    string   `json:"note,omitempty"`
 	Aside   bool     `json:"aside,omitempty"` // not to be set itself: what comes of the number before it
+	Live    int      `json:"-"`               // of Amount: its place in Live.Says, from 1; 0 for one that does not change
 }
 
 // Pattern is the order in which fasteners are tightened.

@@ -11,6 +11,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"fettle/bench/revision"
 	"fettle/lang/model"
 	"fettle/render"
 	"fettle/render/html"
@@ -83,7 +84,7 @@ whole or not at all.`,
 }
 
 func (p *place) document(m *model.Manual, o render.Options) *render.Document {
-	o.Figures = p.root.FS()
+	o.Figures, o.Digest = p.root.FS(), revision.Digest(m)
 	return render.Lower(m, o)
 }
 

@@ -38,6 +38,7 @@ func Write(w io.Writer, d *render.Document) error {
 	p.back()
 	p.s("</main>\n")
 	p.foot()
+	p.s(`<script type="application/json" id=data>`, data(p.d.Live), "</script>\n<script>", script, "</script>\n")
 	p.s("</body>\n</html>\n")
 	_, err := w.Write(p.Bytes())
 	return err
@@ -116,12 +117,15 @@ func (p *page) el(open, text string) {
 
 func (p *page) head() {
 	style := sheet(p.d)
-	sum := sha256.Sum256([]byte(style))
+	hash := func(s string) string {
+		sum := sha256.Sum256([]byte(s))
+		return "sha256-" + base64.StdEncoding.EncodeToString(sum[:])
+	}
 	p.s("<!DOCTYPE html>\n<html lang=en>\n<head>\n<meta charset=\"utf-8\">\n")
-	// Nothing is fetched and nothing runs: the one style sheet is known by its
-	// hash, and pictures stand in the page.
-	p.s(`<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'sha256-`,
-		base64.StdEncoding.EncodeToString(sum[:]), `'; img-src data:; base-uri 'none'; form-action 'none'">`, "\n")
+	// Nothing is fetched: the one style sheet and the one script are known by
+	// their hashes, and pictures stand in the page.
+	p.s(`<meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src '`, hash(script), `'; style-src '`,
+		hash(style), `'; img-src data:; base-uri 'none'; form-action 'none'">`, "\n")
 	p.s(`<meta name=viewport content="width=device-width, initial-scale=1">`, "\n")
 	p.s(`<meta name=color-scheme content="light dark">`, "\n")
 	p.el("title", p.d.Title+", "+strings.ToLower(words.RevisionWord)+" "+p.d.Revision)

@@ -93,8 +93,8 @@ func (p *page) value(in render.Inline) {
 		p.s(" blank")
 	}
 	p.s(`"`)
-	if in.Key != "" {
-		p.a("data-value", in.Key)
+	if in.Live > 0 {
+		p.a("data-say", itoa(in.Live))
 	}
 	p.s(">")
 	p.t(in.Text)

@@ -4,6 +4,7 @@ import (
 	"strconv"
 	"strings"
 
+	"fettle/calc"
 	"fettle/render"
 	"fettle/render/draw"
 	"fettle/render/words"
@@ -214,12 +215,20 @@ func (p *page) visits(s *render.Step) {
 func (p *page) settings(s *render.Step) {
 	for i := range s.Settings {
 		set := &s.Settings[i]
+		p.s(`<div class=`)
 		if set.Aside {
-			p.s(`<div class="set aside">`)
+			p.s(`"set aside"`)
 		} else {
-			p.s("<div class=set>")
+			p.s("set")
 		}
+		if set.Live > 0 {
+			p.a("data-say", itoa(set.Live))
+		}
+		p.s(">")
 		p.el(`div class=label`, set.Label)
+		if set.Live > 0 && set.Amount.First == "" { // a place for what is worked out
+			set.Amount.First = calc.Blank
+		}
 		if set.Amount.First != "" && (set.Stages == nil || set.Aside) {
 			p.big(set.Amount)
 		}

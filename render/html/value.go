@@ -50,7 +50,11 @@ func (p *page) must(label, value, note string) {
 	p.s(`<p class=must><span class=label>`)
 	p.t(label)
 	p.s("</span> ")
-	p.t(value)
+	if label == words.Accept {
+		p.el("span class=limit", value)
+	} else {
+		p.t(value)
+	}
 	if note != "" {
 		p.el(`span class=quiet`, note)
 	}
