@@ -253,11 +253,25 @@ func sizeNeverUsed(w *Workshop) {
 		}
 		for i, by := range []int64{2, 5} {
 			thick := calc.NewQuantity(new(big.Rat).Mul(gap, big.NewRat(by, 1)), c.unit, 2)
-			if thick.Sign() <= 0 || largest.node.Has("is") {
+			if thick.Sign() <= 0 || !digit(largest.node.ID[0]) {
 				continue
 			}
 			line := fmt.Sprintf("  size %q { in_kit = %d }\n", thick.String(), i+1)
 			w.Put(InsertAfter(largest.node, line).At(c.step.Node), "a size of %s", thick)
+		}
+		if low := l.Low.In(c.unit).Num(); c.most == 1 && !c.buildsUp && new(big.Rat).Sub(low, c.high).Cmp(big.NewRat(1, 50)) > 0 && digit(largest.node.ID[0]) {
+			thin := calc.NewQuantity(big.NewRat(1, 100), c.unit, 2)
+			w.Put(InsertAfter(largest.node, fmt.Sprintf("  size %q { in_kit = 1 }\n", thin.String())).At(c.step.Node), "a size of %s", thin)
+		}
+		for i, z := range c.sizes { // the likely readings end before the thickest is needed
+			if len(c.sizes) < 2 || i != len(c.sizes)-1 || c.buildsUp || !constant(c.reading.Node, "likely") || w.exampleAbove(c, z) {
+				continue
+			}
+			end := calc.NewQuantity(new(big.Rat).Add(z.low, c.low), c.unit, l.High.Decimals)
+			under := plus(end, times(width(l), 0.05), -1)
+			if under.Cmp(*l.Low) > 0 && under.Cmp(*l.High) < 0 {
+				w.Put(Set(c.reading.Node, "likely", quote(band(*l.Low, under))).At(z.node, c.step.Node), "likely up to %s, too little for %s", under, z.node.ID)
+			}
 		}
 	}
 }
@@ -270,3 +284,20 @@ func impossiblePieces(w *Workshop) {
 		}
 	}
 }
+
+// exampleAbove reports whether a worked example reads more than the readings for
+// which a size is too thick.
+func (s *Sound) exampleAbove(c choice, z size) bool {
+	for _, e := range s.Examples {
+		if t, ok := e.Get("readings", "").(*model.Table); ok {
+			for _, p := range t.Pairs {
+				if f, ok := p.Value.(*model.Formula); ok && p.Key.To == c.reading.Node && f.Quantity() != nil && f.Quantity().In(c.unit).Num().Cmp(z.low) >= 0 {
+					return true
+				}
+			}
+		}
+	}
+	return false
+}
+
+func digit(b byte) bool { return '0' <= b && b <= '9' }

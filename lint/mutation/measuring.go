@@ -211,13 +211,16 @@ func spotsAsOne(w *Workshop) {
 		if s.Kind.Yields != kind.Reading || s.Def.Name != "measure" || s.Has("spots") || s.Has("repeat") {
 			continue
 		}
+		if s.Places != nil && len(s.Places.Names("names")) == 2 && strings.Contains(says[i%len(says)], "both") {
+			i++ // which may mean the two places
+		}
 		w.Put(Say(s.Node, "text", says[i%len(says)]), "%q: %s", s.Title(), says[i%len(says)])
 		i++
 	}
 	for _, s := range w.steps {
 		if s.Has("spots") && !s.Has("repeat") {
 			n := len(s.Names("spots"))
-			if n >= 2 && n <= 5 {
+			if n >= 2 && n <= 5 && (s.Places == nil || len(s.Places.Names("names")) != n) {
 				number := []string{"two", "three", "four", "five"}[n-2]
 				w.Put(without(s.Node, "spots", "take", "agree_within").And(Say(s.Node, "text", "Measure at "+number+" places.")), "%q: the spots in the prose only", s.Title())
 			}

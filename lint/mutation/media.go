@@ -130,10 +130,16 @@ func backwards(w *Workshop) {
 		return
 	}
 	h := histories[len(histories)-1]
+	made := func(letter string) bool {
+		return slices.ContainsFunc(w.Entries, func(n *model.Node) bool { return n.Plain("made_at") == letter })
+	}
 	w.Put(Set(h, "issued", `"2031-05-05"`).At(w.Node), "the history issued later than the manual")
 	w.Put(Set(w.Node, "issued", `"2001-01-01"`), "the manual issued before its history")
-	w.Put(replace(h, h.Name, `"`+string(rune(letter[0]+3))+`"`).At(w.Node), "a history of a later letter")
-	w.Put(Set(w.Node, "revision", `"`+h.ID+`"`).At(h), "the letter of the history again")
+	w.Put(replace(w.Node, at, "\n"+past(string(rune(letter[0]+3)), "2020-05-05")), "a history of a later letter")
+	w.Put(replace(w.Node, at, "\n"+past(letter, "2020-05-05")), "a history of the same letter")
+	if !made(letter) {
+		w.Put(Set(w.Node, "revision", `"`+h.ID+`"`).At(h), "the letter of the history again")
+	}
 }
 
 func formerStillThere(w *Workshop) {

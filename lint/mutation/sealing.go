@@ -335,7 +335,7 @@ func sealBroken(w *Workshop) {
 				c := &Change{Edits: w.dropAll(s.Node)}
 				w.Put(c.And(after).At(shut.Node, t.Node), "drop %q and the wait for it", s.Title())
 				for _, x := range w.steps {
-					if w.Pos(x) > w.Pos(t) && w.Pos(x) < w.Pos(s) && cleans(x, faces(s)[0]) {
+					if x.Procedure == s.Procedure && w.Pos(x) > w.Pos(t) && w.Pos(x) < w.Pos(s) && cleans(x, faces(s)[0]) {
 						w.Put(c.And(after, &Change{Edits: w.dropAll(x.Node)}).At(shut.Node, t.Node), "drop %q and %q", x.Title(), s.Title())
 					}
 				}

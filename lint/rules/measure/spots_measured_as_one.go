@@ -92,14 +92,14 @@ func runSpotsMeasuredAsOne(p *rule.Pass) {
 				rule.Related(s.At("take"), "The "+take+" is taken here."))
 			return
 		}
-		if s.Places == nil && spots < 2 {
+		if spots < 2 {
 			for _, attr := range [...]string{"title", "text"} {
 				t := s.Text(attr)
 				if t == nil || !severalSpots(t.Plain()) {
 					continue
 				}
 				for _, sentence := range prose.Sentences(t) {
-					if m := manySpots.FindStringIndex(sentence.Text); m != nil {
+					if m := manySpots.FindStringIndex(sentence.Text); m != nil && !thePlaces(s, sentence.Text[m[0]:m[1]]) {
 						p.Report(sentence.Span(m[0], m[1]), rule.Called(s.Node)+" is measured at several spots, and asks for one reading.",
 							rule.Related(s.Name, "The reading is asked for here."))
 						return
@@ -109,6 +109,25 @@ func runSpotsMeasuredAsOne(p *rule.Pass) {
 		}
 	})
 }
+
+// thePlaces reports words that may mean the places at which the step is done, one
+// reading at each: "at both ends" of a step at two places.
+func thePlaces(s *model.Step, words string) bool {
+	if s.Places == nil {
+		return false
+	}
+	n := len(s.Places.Names("names"))
+	lower := strings.ToLower(words)
+	if m := counted.FindString(lower); m != "" {
+		return m == "several" || numbers[m] == n || m == strconv.Itoa(n)
+	}
+	return n > 2 // at the top, in the middle and at the bottom
+}
+
+var (
+	counted = regexp.MustCompile(`\b(?:two|three|four|five|six|eight|both|several|[2-9])\b`)
+	numbers = map[string]int{"both": 2, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "eight": 8}
+)
 
 // severalSpots is a quick look for what manySpots finds.
 func severalSpots(text string) bool {
