@@ -2,11 +2,13 @@ package rule
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 	"unicode"
 	"unicode/utf8"
 
 	"fettle/bench"
+	"fettle/calc"
 	"fettle/lang/diag"
 	"fettle/lang/model"
 	"fettle/lang/source"
@@ -128,7 +130,7 @@ func Called(n *model.Node) string {
 	if n == nil {
 		return "nothing"
 	}
-	return "“" + n.Title() + "”"
+	return "“" + strings.ReplaceAll(n.Title(), "«…»", "…") + "”"
 }
 
 // CalledObject is what people call a thing on the bench: “Cover”, or the flange
@@ -138,6 +140,20 @@ func CalledObject(o bench.Object) string {
 		return Called(o.Node)
 	}
 	return "the " + o.Sub + " “" + strings.ReplaceAll(o.Name, "_", " ") + "” of " + Called(o.Node)
+}
+
+// Lasting is a time as people say it: 24 h 45 min, not 1485 min.
+func Lasting(q calc.Quantity) string {
+	seconds := q.Base()
+	if !seconds.IsInt() || !seconds.Num().IsInt64() || seconds.Num().Int64() < 2*3600 {
+		return q.String()
+	}
+	s := seconds.Num().Int64()
+	words := strconv.FormatInt(s/3600, 10) + " h"
+	if m := s % 3600 / 60; m > 0 {
+		words += " " + strconv.FormatInt(m, 10) + " min"
+	}
+	return words
 }
 
 // Is is the verb that goes with what CalledObject gives: a fastening that has

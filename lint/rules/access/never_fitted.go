@@ -72,6 +72,11 @@ procedure "wheel" {
 `,
 	Run: func(p *rule.Pass) {
 		for _, b := range p.Breaches(bench.NeverFitted) {
+			if len(b.Causes) > 0 && b.Causes[0].Attr == "quantity" {
+				p.Breach(b, "Not all of "+rule.Called(b.Node)+" that are in the kit are fitted.",
+					rule.Remedy("Fit the rest, correct the part's quantity, or say spare = true."))
+				continue
+			}
 			p.Breach(b, "Nothing fits "+rule.Called(b.Node)+", which is in the kit.")
 		}
 	},

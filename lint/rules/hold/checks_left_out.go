@@ -14,7 +14,7 @@ var ChecksLeftOut = &rule.Rule{
 	Name:     "hold/checks-left-out",
 	Severity: diag.Error,
 	Finds:    "A hold that checks a step which an option leaves out.",
-	Why:      "With that option the builder asks for a release, and there is nothing to release.",
+	Why:      "Where it is left out the builder asks for a release, and there is nothing to release.",
 	Remedy:   "Give the hold the same when, or let it check something that is always done.",
 	Bad: `
 option "seal" {

@@ -83,7 +83,7 @@ procedure "plate" {
 `,
 	Run: func(p *rule.Pass) {
 		for _, b := range p.Breaches(bench.TooEarly) {
-			p.Breach(b, "This begins "+b.Got.String()+" after "+rule.CalledObject(b.Objects[0])+"; at least "+b.Want.String()+" are asked for.")
+			p.Breach(b, "This begins "+rule.Lasting(b.Got)+" after "+rule.CalledObject(b.Objects[0])+"; at least "+rule.Lasting(b.Want)+" are asked for.")
 		}
 	},
 }

@@ -109,7 +109,7 @@ procedure "bearing" {
 `,
 	Run: func(p *rule.Pass) {
 		for _, b := range p.Breaches(bench.TooLate) {
-			p.Breach(b, "This begins "+b.Got.String()+" after "+rule.CalledObject(b.Objects[0])+"; no more than "+b.Want.String()+" are allowed.")
+			p.Breach(b, "This begins "+rule.Lasting(b.Got)+" after "+rule.CalledObject(b.Objects[0])+"; no more than "+rule.Lasting(b.Want)+" are allowed.")
 		}
 	},
 }

@@ -91,7 +91,7 @@ procedure "close" {
 `,
 	Run: func(p *rule.Pass) {
 		for _, b := range p.Breaches(bench.ClosedTooLate) {
-			p.Breach(b, "This closes the joint "+b.Got.String()+" after the sealant is begun; the sealant allows "+b.Want.String()+".")
+			p.Breach(b, "This closes the joint "+rule.Lasting(b.Got)+" after the sealant is begun; the sealant allows "+rule.Lasting(b.Want)+".")
 		}
 	},
 }

@@ -91,8 +91,8 @@ procedure "close" {
 	Run: func(p *rule.Pass) {
 		for _, b := range p.Breaches(bench.Dirtied) {
 			if b.Want.Valid() {
-				p.Breach(b, "Sealant is laid on "+rule.CalledAll(b.Objects)+" "+b.Got.String()+" after the cleaning.",
-					rule.Reason("A clean face stays clean for "+b.Want.String()+" by the house rules; dust and damp have settled on it since."))
+				p.Breach(b, "Sealant is laid on "+rule.CalledAll(b.Objects)+" "+rule.Lasting(b.Got)+" after the cleaning.",
+					rule.Reason("A clean face stays clean for "+rule.Lasting(b.Want)+" by the house rules; dust and damp have settled on it since."))
 				continue
 			}
 			p.Breach(b, "Sealant is laid on "+rule.CalledAll(b.Objects)+", cleaned before and dirtied since.")

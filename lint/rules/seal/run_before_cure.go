@@ -244,7 +244,7 @@ procedure "close" {
 `,
 	Run: func(p *rule.Pass) {
 		for _, b := range p.Breaches(bench.RunUncured) {
-			p.Breach(b, "The machine is run here, and "+rule.CalledObject(b.Objects[0])+" has not cured: it needs "+b.Want.String()+" and gets "+b.Got.String()+".")
+			p.Breach(b, "The machine is run here, and "+rule.CalledObject(b.Objects[0])+" has not cured: it needs "+rule.Lasting(b.Want)+" and gets "+rule.Lasting(b.Got)+".")
 		}
 	},
 }

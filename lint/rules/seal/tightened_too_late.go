@@ -114,7 +114,7 @@ procedure "close" {
 `,
 	Run: func(p *rule.Pass) {
 		for _, b := range p.Breaches(bench.ClampedTooLate) {
-			p.Breach(b, "This tightens the joint "+b.Got.String()+" after the sealant is begun; the sealant allows "+b.Want.String()+".")
+			p.Breach(b, "This tightens the joint "+rule.Lasting(b.Got)+" after the sealant is begun; the sealant allows "+rule.Lasting(b.Want)+".")
 		}
 	},
 }

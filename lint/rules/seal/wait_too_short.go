@@ -249,7 +249,7 @@ procedure "close" {
 `,
 	Run: func(p *rule.Pass) {
 		for _, b := range p.Breaches(bench.WaitTooShort) {
-			p.Breach(b, "This wait leaves "+rule.CalledObject(b.Objects[0])+" uncured: it needs "+b.Want.String()+" and gets "+b.Got.String()+".")
+			p.Breach(b, "This wait leaves "+rule.CalledObject(b.Objects[0])+" uncured: it needs "+rule.Lasting(b.Want)+" and gets "+rule.Lasting(b.Got)+".")
 		}
 	},
 }
