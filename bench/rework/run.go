@@ -52,7 +52,8 @@ func (p *planner) expected(b bench.Breach) bool {
 	if b.What == bench.HoldAfterItsStep || b.What == bench.BranchCannotBeDone {
 		return true
 	}
-	if b.What != bench.SpentUsedAgain && b.What != bench.MoreThanKit || len(b.Objects) == 0 {
+	bought := b.What == bench.SpentUsedAgain || b.What == bench.MoreThanKit || b.What == bench.FittedTwice // the second of two that are bought
+	if !bought || len(b.Objects) == 0 {
 		return false
 	}
 	o := b.Objects[0]
