@@ -9,6 +9,8 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"fettle/bench/logbook"
+	"fettle/bench/revision"
 	"fettle/calc"
 	"fettle/lang/model"
 	"fettle/lang/values"
@@ -17,18 +19,25 @@ import (
 // givenFlags are the flags with which a caller says what is known of a build.
 type givenFlags struct {
 	options, readings []string
-	file              string
+	file, logbook     string
 }
 
 func (g *givenFlags) add(c *cobra.Command) {
 	c.Flags().StringArrayVar(&g.options, "option", nil, "a choice, such as ignition=coil; may be given several times")
 	c.Flags().StringArrayVar(&g.readings, "reading", nil, `a reading, such as thrust_end.measure.float="1.02 mm"; may be given several times`)
+	c.Flags().StringVar(&g.logbook, "logbook", "", "the logbook of a build, whose options and readings are taken")
 	c.Flags().StringVar(&g.file, "readings", "", "a file of readings, one a line, written as for --reading; # begins a comment")
 }
 
 // read makes values of what was given, or says what is wrong with it.
 func (g *givenFlags) read(c *cobra.Command, m *model.Manual) (values.Given, error) {
 	given := values.Given{Options: map[string]string{}}
+	if g.logbook != "" {
+		var err error
+		if given, err = onRecord(c, m, g.logbook); err != nil {
+			return given, err
+		}
+	}
 	for _, o := range g.options {
 		id, choice, ok := strings.Cut(o, "=")
 		if !ok {
@@ -53,6 +62,22 @@ func (g *givenFlags) read(c *cobra.Command, m *model.Manual) (values.Given, erro
 		}
 	}
 	return given, nil
+}
+
+// onRecord is what a logbook gives. It must follow the revision at hand.
+func onRecord(c *cobra.Command, m *model.Manual, path string) (values.Given, error) {
+	l, err := logbook.Open(path)
+	if err != nil {
+		return values.Given{}, err
+	}
+	if !l.Whole() {
+		return values.Given{}, faults(c, path, l)
+	}
+	b := logbook.NewBuild(m, revision.Digest(m), l)
+	if r := b.Follows(); r != nil {
+		return values.Given{}, refused(c, r.Message, r.Reason, r.Remedy)
+	}
+	return b.Given, conflicts(c, b.State)
 }
 
 func chosen(m *model.Manual, id, choice string) error {

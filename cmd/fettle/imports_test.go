@@ -73,7 +73,7 @@ func eachImport(t *testing.T, visit func(file, path string)) {
 		}
 		rel, _ := filepath.Rel(root, path)
 		rel = filepath.ToSlash(rel)
-		test := strings.HasSuffix(path, "_test.go") || strings.HasPrefix(rel, "lang/langtest/")
+		test := strings.HasSuffix(path, "_test.go") || strings.HasSuffix(filepath.Dir(rel), "test") // langtest, logtest
 		if d.IsDir() || !strings.HasSuffix(path, ".go") || test {
 			return nil
 		}
