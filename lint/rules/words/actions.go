@@ -190,6 +190,9 @@ type action struct {
 	then     bool // said to come after what stands before it
 }
 
+// written is the verb as it stands in the title.
+func (a action) written() string { return a.sentence.Text[a.verb.Start:a.verb.End] }
+
 // joined is a quick look for what joins two actions.
 func joined(t *model.Text) bool {
 	s := t.Plain()

@@ -134,15 +134,12 @@ func idle(s *model.Step) string {
 	return "nothing of the " + rule.Join(may, "or") + " that it is about"
 }
 
-// acts reports a title that may have a verb in spite of its first word: one that
-// nobody listed, before the name of a thing, or one further on.
+// acts reports a title that has a verb in spite of its first word.
 func acts(title string, first prose.Word) bool {
-	after := false
 	for _, w := range prose.Words(title) {
-		if after && (prose.Determiner(w.Text) || prose.Verb(w.Text) && !prose.NounToo(w.Text)) {
+		if w.Start > first.Start && prose.Verb(w.Text) && !prose.NounToo(w.Text) {
 			return true
 		}
-		after = after || w.Start == first.Start
 	}
 	return false
 }

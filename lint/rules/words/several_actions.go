@@ -67,10 +67,7 @@ procedure "hang" {
 				if !ok {
 					continue
 				}
-				message := "This title asks for two things: “" + first.verb.Text + "” and “" + second.verb.Text + "”."
-				if first.verb.Text == second.verb.Text {
-					message = "This title asks for two things, each to “" + first.verb.Text + "”."
-				}
+				message := "This title asks for two things: “" + first.written() + "” and “" + second.written() + "”."
 				p.Report(second.sentence.Span(second.verb.Start, second.verb.End), message)
 			}
 		}
