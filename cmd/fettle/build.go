@@ -12,7 +12,6 @@ import (
 	"github.com/spf13/cobra"
 
 	"fettle/bench/revision"
-	"fettle/bench/revision"
 	"fettle/lang/model"
 	"fettle/render"
 	"fettle/render/html"
@@ -72,7 +71,7 @@ whole or not at all.`,
 				return err
 			}
 			var b bytes.Buffer
-			if err := write(&b, p.document(m, render.Options{Given: g, Digest: revision.Digest(m)})); err != nil {
+			if err := write(&b, p.document(m, render.Options{Given: g})); err != nil {
 				return err
 			}
 			return deliver(c, output, b.Bytes())
