@@ -32,6 +32,7 @@
       initials: el.querySelector(".rail input:not([type])") };
     if (extra.inner) card.outer = outer; else outer = card;
     card.release = extra.signer && all("[data-release]", el)[0];
+    if (card.release) card.release.addEventListener("keydown", (e) => { if (e.key === "Enter") card.tick.focus(); });
     heading.tabIndex = -1;
     return card;
   });
@@ -54,6 +55,12 @@
         box.setAttribute("aria-describedby", note.id);
         box.addEventListener("input", () => typed(key));
         box.autocomplete = "off";
+        // Enter goes on to the next box and then to the tick: a hand is on the tool.
+        box.addEventListener("keydown", (e) => {
+          if (e.key !== "Enter") return;
+          const after = boxes[boxes.indexOf(box) + 1];
+          (after || cardOf.get(box.closest("article")).tick).focus();
+        });
       }
     }
   }
@@ -422,22 +429,27 @@
   setInterval(tickClocks, 1000);
 
   // Kept on the device.
-  let keeping = true;
+  let keeping = true, written;
   const keep = () => {
     if (!keeping) return;
+    const text = fettleLogbook.text(build.book);
+    const told = (saved) => saved.then(() => set(kept, words.kept), () => set(kept, words.unkept));
+    if (text !== written) {
+      told(store.save("book", text));
+      written = text;
+    }
     const fields = Object.fromEntries(all("input[id]").map((box) => [box.id, box.value]));
-    store.save({ book: fettleLogbook.text(build.book), drafts: [...drafts], prefs: { ...prefs }, fields })
-      .then(() => set(kept, words.kept), () => set(kept, words.unkept));
+    told(store.save("drafts", { drafts: [...drafts], prefs: { ...prefs }, fields }));
   };
   for (const box of all("input[id]")) box.addEventListener("input", keep);
 
-  const begin = (was) => {
+  const begin = ([text, was]) => {
     document.body.append(bar);
     document.body.classList.add("live");
     build.open({ lines: [] });
+    const book = text ? fettleLogbook.parse(text) : { lines: [] };
+    if (!book.fault) build.open(book);
     if (was) {
-      const book = was.book ? fettleLogbook.parse(was.book) : { lines: [] };
-      if (!book.fault) build.open(book);
       for (const [key, list] of was.drafts) {
         if (!groups.has(key)) continue;
         drafts.set(key, list);
@@ -448,8 +460,13 @@
     }
     showUnits();
     refresh();
-    if (was && build.book.lines.length) go(current(), true);
+    if (build.done(current())) prefs.now = undefined; // where the work goes on, not where it was left
+    if (build.book.lines.length) go(current(), true);
     document.body.dataset.ready = "";
   };
-  store.load().then(begin, () => { keeping = false; set(kept, words.unkept); begin(); });
+  Promise.all([store.load("book"), store.load("drafts")]).then(begin, () => {
+    keeping = false;
+    set(kept, words.unkept);
+    begin([]);
+  });
 })();
