@@ -141,7 +141,9 @@ func (r *run) driveSeals(o *op, groups map[id]bool) {
 			raw = append(raw, c)
 		}
 	}
-	raw = slices.DeleteFunc(raw, func(c curing) bool { return !r.once(RunUncured, c.slot, c.act) })
+	raw = slices.DeleteFunc(raw, func(c curing) bool {
+		return r.told[key{WaitsForLater, c.slot, none}] || !r.once(RunUncured, c.slot, c.act)
+	})
 	if len(raw) == 0 {
 		return
 	}

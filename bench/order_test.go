@@ -213,3 +213,29 @@ option "drive" {
   choices = ["key", "friction"]
 }
 `
+
+func TestWaits(t *testing.T) {
+	const hot = `
+  heat "gear" {
+    title = "Warm the gear"
+    on    = [part.gear]
+    to    = "100 °C"
+    takes = "1 h"
+  }
+`
+	const wait = `
+  wait "cold" {
+    title = "Let the gear grow cold"
+    until = [heat.gear]
+    takes = "1 h"
+  }
+`
+	story(t, "a wait for what is done", hot+wait)
+	story(t, "a wait for what is done later", `
+  wait "cold" {
+    title = "Let the gear grow cold"
+    until = [heat.gear] # want "waits for later"
+    takes = "1 h"
+  }
+`+hot)
+}

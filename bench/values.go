@@ -10,6 +10,13 @@ func (r *run) checkOrder(o *op) {
 	if r.branch != nil {
 		return
 	}
+	for _, slot := range o.until {
+		if act := r.actOf[slot]; act > r.act && r.once(WaitsForLater, slot, none) {
+			b := r.breach(WaitsForLater, o, "until", r.slotObject(slot))
+			r.cause(b, act, "", "done only here")
+			break
+		}
+	}
 	last := int32(-1)
 	for _, slot := range o.after {
 		act := r.actOf[slot]

@@ -51,6 +51,7 @@ const (
 	UsedBeforeRead                      // a formula rests on Objects[0], which is read later; Attr holds the formula
 	ReadSometimes                       // a formula rests on Objects[0], which is read under another option or reading only
 	SettingDisturbed                    // Objects[0] the setting step, whose lock Objects[1] is tightened and which is not read again
+	WaitsForLater                       // a wait for Objects[0], which is done later; Attr until
 	BranchCannotBeDone                  // an otherwise block that cannot be done from here; Node is the block
 )
 
@@ -125,6 +126,7 @@ var whatWords = map[What]string{
 	UsedBeforeRead:     "used before read",
 	ReadSometimes:      "read sometimes",
 	SettingDisturbed:   "setting disturbed",
+	WaitsForLater:      "waits for later",
 	BranchCannotBeDone: "branch cannot be done",
 	NotCleaned:         "not cleaned",
 	Dirtied:            "dirtied",

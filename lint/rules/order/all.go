@@ -15,4 +15,5 @@ var All = []*rule.Rule{
 	TimeAssumed,
 	TooEarly,
 	TooLate,
+	WaitsForLater,
 }
