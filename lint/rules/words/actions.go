@@ -240,9 +240,9 @@ func apart(a, b action, own sort, accepts bool, between []action) bool {
 	if a.sort == "" || b.sort == "" {
 		return false
 	}
-	shared := len(a.object) == 0
+	shared := !things(a.object)
 	for _, m := range between { // "Wash, dry and oil the shells"
-		shared = shared && len(m.object) == 0
+		shared = shared && !things(m.object)
 	}
 	switch {
 	case a.sort == b.sort:
@@ -269,7 +269,7 @@ func apart(a, b action, own sort, accepts bool, between []action) bool {
 	case b.sort == judging && own == judging: // how one reading is taken
 		return a.sort != cleaning && a.sort != joining && a.sort != driving && a.sort != filling && a.sort != waiting
 	case b.loose:
-		return !a.guessed || a.sort != judging && a.sort != picking && a.sort != waiting
+		return !a.guessed || sorts[a.verb.Text] != ""
 	}
 	return true
 }
@@ -292,6 +292,11 @@ func named(object []prose.Word) bool {
 		return w.Text != "it" && w.Text != "them"
 	}
 	return false
+}
+
+// things reports an object that is more than little words: not "switch off and".
+func things(object []prose.Word) bool {
+	return slices.ContainsFunc(object, func(w prose.Word) bool { return !aside[w.Text] })
 }
 
 // aside are little words that stand with a verb or part its object from the rest.

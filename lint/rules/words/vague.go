@@ -77,7 +77,7 @@ func (c context) denied() bool {
 func (c context) given() bool {
 	for i := c.from - 1; i >= 0; i-- {
 		switch c.words[i].Text {
-		case "if", "when", "once", "while", "after", "before", "whenever", "as", "unless", "where":
+		case "if", "when", "once", "while", "after", "before", "whenever", "as", "unless", "where", "with":
 			return true
 		}
 	}
@@ -125,7 +125,7 @@ var amounts = index(
 		return c.denied() || c.ends() || c.given() || c.next(0) == "different" || c.next(0) == "larger" || c.next(0) == "smaller"
 	}),
 	phrase("somewhat", nil),
-	phrase("firmly", func(c context) bool { return c.denied() || c.ends() || c.held() }),
+	phrase("firmly", func(c context) bool { return c.denied() || c.ends() || c.held() || c.has("while") }),
 	phrase("tightly", func(c context) bool {
 		return c.denials() || c.held() || c.has("wrap", "wind", "roll", "coil", "pack", "tie", "twist", "close", "shut")
 	}),
@@ -144,7 +144,7 @@ var amounts = index(
 	phraseOf("enough", materials, beforeAim), phrase("enough of it", beforeAim), phrase("more or less", func(c context) bool { return c.given() }),
 	phraseOf("some", materials, func(c context) bool { return c.denied() || c.given() }),
 	phrase("a small amount", nil), phrase("a generous amount", nil), phrase("a certain amount", nil), phrase("the right amount", nil),
-	phrase("a small quantity", nil), phrase("plenty of", nil), phrase("lots of", nil), phrase("a lot of", nil),
+	phrase("a small quantity", nil), phrase("plenty of", func(c context) bool { return c.has("water") }), phrase("lots of", nil), phrase("a lot of", nil),
 	phrase("generously", nil), phrase("liberally", nil), phrase("sparingly", nil),
 	phraseOf("a few", spans, (context).ends), phraseOf("several", spans, (context).ends), phraseOf("a couple of", spans, (context).ends),
 	phrase("for a while", func(c context) bool { return c.ends() }), phrase("for some time", func(c context) bool { return c.ends() }),
