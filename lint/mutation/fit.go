@@ -12,10 +12,10 @@ import (
 )
 
 var fit = []*Class{
-	{"fit", "readings that no pack serves", []string{"fit/not-served", "fit/gap-not-covered", "fit/readings-not-served"}, notServed},
-	{"fit", "more pieces than the kit holds", []string{"fit/more-than-kit", "fit/more-pieces-than-kit"}, morePieces},
-	{"fit", "size that no best pick uses", []string{"fit/size-never-used", "fit/unused-size"}, sizeNeverUsed},
-	{"fit", "piece limits that cannot be met", []string{"fit/impossible-pieces", "fit/pieces-cannot-be-met"}, impossiblePieces},
+	{"fit", "readings that no pack serves", []string{"fit/not-served"}, notServed},
+	{"fit", "more pieces than the kit holds", []string{"fit/more-than-kit"}, morePieces},
+	{"fit", "size that no best pick uses", []string{"fit/size-never-used"}, sizeNeverUsed},
+	{"fit", "piece limits that cannot be met", []string{"fit/impossible-pieces"}, impossiblePieces},
 }
 
 // choice is a selective fit as a plain problem in one unit: small enough to try

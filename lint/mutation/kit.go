@@ -12,7 +12,7 @@ var kit = []*Class{
 	{"kit", "unknown part, tool, supply", []string{"kit/unknown-entry"}, unknownEntry},
 	{"kit", "entry that nothing uses", []string{"kit/unused-entry", "access/never-fitted"}, unusedEntry},
 	{"kit", "two entries with one number", []string{"kit/number-twice"}, numberTwice},
-	{"kit", "one tool needed at two places", []string{"kit/tool-at-two-places", "access/tool-elsewhere"}, toolTwice},
+	{"kit", "one tool needed at two places", []string{"kit/tool-at-two-places"}, toolTwice},
 }
 
 func unknownEntry(w *Workshop) {
@@ -122,13 +122,13 @@ func toolTwice(w *Workshop) {
 				break
 			}
 			if s.Has("tools") && s.Procedure == on.Procedure && !names(s.Node, "held_by", tool) && !w.near(s, tool) && !optional(s) && s.Def.Name != "hold" {
-				w.PutFor([]string{"kit/tool-at-two-places", "access/tool-elsewhere"}, AddRef(s.Node, "tools", "tool."+tool.ID).At(tool, on.Node), "%q uses %q, which is on", s.Title(), tool.Title())
+				w.PutFor([]string{"kit/tool-at-two-places"}, AddRef(s.Node, "tools", "tool."+tool.ID).At(tool, on.Node), "%q uses %q, which is on", s.Title(), tool.Title())
 				break
 			}
 		}
 		if next := Next(on); next != nil {
 			text := Copy(on.Node, on.ID+"_again", without(on.Node, "was", "after", "within", "figures"))
-			w.PutFor([]string{"kit/tool-at-two-places", "access/tool-elsewhere", "access/fitted-twice"}, InsertAfter(on.Node, text).At(tool, on.Node), "%q put on twice", tool.Title())
+			w.PutFor([]string{"kit/tool-at-two-places", "access/fitted-twice"}, InsertAfter(on.Node, text).At(tool, on.Node), "%q put on twice", tool.Title())
 		}
 	}
 }

@@ -9,9 +9,9 @@ import (
 )
 
 var media = []*Class{
-	{"media", "file missing", []string{"media/file-missing", "media/missing-file"}, fileMissing},
-	{"media", "no alternative text", []string{"media/no-alternative", "media/no-alternative-text", "media/no-alt"}, noAlternative},
-	{"media", "shows an older revision of its step", []string{"media/older-revision", "media/stale", "revision/stale-figure"}, olderFigure},
+	{"media", "file missing", []string{"media/file-missing"}, fileMissing},
+	{"media", "no alternative text", []string{"media/no-alternative-text"}, noAlternative},
+	{"media", "shows an older revision of its step", []string{"media/older-revision"}, olderFigure},
 }
 
 var revision = []*Class{

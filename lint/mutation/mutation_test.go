@@ -15,50 +15,17 @@ import (
 )
 
 var (
-	all    = flag.Bool("all", false, "judge every mutant and print the table")
-	manual = flag.String("manual", "", "measure with the manual in this folder instead of the project's own")
-	class  = flag.String("class", "", "only classes whose group or fault holds this")
-	sample = flag.Int("sample", 2, "mutants of a class and manual, unless -all")
-	detail = flag.Bool("detail", false, "tell of every mutant that falls short")
-	strict = flag.Bool("strict", false, "fail where a class falls short of the target")
+	all    = flag.Bool("all", false, "judge every mutant, and print the table in Markdown (with -v)")
+	manual = flag.String("manual", "", "measure with the manual in this folder, seen from the project's root, instead of the project's own")
+	class  = flag.String("class", "", "only classes whose group and fault hold this")
+	sample = flag.Int("sample", 2, "mutants of each class and manual; 0 for all")
+	detail = flag.Bool("detail", false, "tell of every mutant that falls short (with -v)")
+	strict = flag.Bool("strict", true, "fail where a class falls short of the target")
 )
 
-// sounds opens the manuals that faults are put into.
-func sounds(t *testing.T) []*mutation.Sound {
-	t.Helper()
-	root := filepath.Join("..", "..")
-	dirs := []string{*manual}
-	if *manual == "" {
-		own, err := filepath.Glob(filepath.Join(root, "testdata", "sound", "*"))
-		require.NoError(t, err)
-		require.NotEmpty(t, own)
-		dirs = append(own, filepath.Join(root, "procedures", "sedge_2"), filepath.Join(root, "procedures", "beck"))
-	}
-	var opened []*mutation.Sound
-	for _, dir := range dirs {
-		s, err := mutation.Open(os.DirFS(filepath.Dir(filepath.Dir(filepath.Clean(dir)))), parentAndName(dir))
-		require.NoError(t, err)
-		opened = append(opened, s)
-	}
-	return opened
-}
-
-// parentAndName is a folder as seen from the one that holds its parent, so that
-// the shared folders beside it are in reach.
-func parentAndName(dir string) string {
-	dir = filepath.Clean(dir)
-	return filepath.ToSlash(filepath.Join(filepath.Base(filepath.Dir(dir)), filepath.Base(dir)))
-}
-
-func classes() []*mutation.Class {
-	var picked []*mutation.Class
-	for _, c := range mutation.Classes() {
-		if strings.Contains(c.Group+" "+c.Fault, *class) {
-			picked = append(picked, c)
-		}
-	}
-	return picked
-}
+// known are the classes that fall short of the target, with the reason. They are
+// printed; one that no longer falls short must go.
+var known = map[string]string{}
 
 // The rules find what they are for, where it is, and say little else.
 func TestFaultsAreFound(t *testing.T) {
@@ -68,14 +35,13 @@ func TestFaultsAreFound(t *testing.T) {
 			t.Errorf("%s is sound, and yet: %s %s: %s", s.Name, f.Span, f.Rule, f.Message)
 		}
 	}
-	n := *sample
 	if *all {
-		n = 0
+		*sample = 0
 	}
 	var mutants []mutation.Mutant
 	for _, c := range picked {
 		for _, s := range manuals {
-			mutants = append(mutants, mutation.Sample(c.Mutants(s), n)...)
+			mutants = append(mutants, mutation.Sample(c.Mutants(s), *sample)...)
 		}
 	}
 	tallies := mutation.Measure(picked, mutants)
@@ -89,28 +55,81 @@ func TestFaultsAreFound(t *testing.T) {
 		if *detail {
 			fmt.Print(tally.Detail())
 		}
-		if short := tally.Shortfall(); short != "" {
-			if *strict {
-				t.Errorf("%s: %s: %s\n%s", tally.Class.Group, tally.Class.Fault, short, tally.Detail())
-			} else {
-				t.Logf("%s: %s: %s", tally.Class.Group, tally.Class.Fault, short)
-			}
+		name := tally.Class.Group + ": " + tally.Class.Fault
+		short := tally.Shortfall()
+		switch reason := known[name]; {
+		case short != "" && reason != "":
+			t.Logf("known shortfall: %s: %s: %s", name, short, reason)
+		case short != "" && *strict:
+			t.Errorf("%s: %s\n%s", name, short, tally.Detail())
+		case short != "":
+			t.Logf("%s: %s", name, short)
+		case reason != "" && *manual == "" && tally.Mutants > 0:
+			t.Errorf("%s no longer falls short; take it off the list", name)
 		}
 	}
 }
 
-// A class names rules that there are, and says how to break the project's manuals.
+// Every class has a name of its own, rules that there are, and a fault to put into
+// the project's manuals in two ways at least.
 func TestClasses(t *testing.T) {
 	seen := map[string]bool{}
+	manuals := sounds(t)
 	for _, c := range mutation.Classes() {
-		require.False(t, seen[c.Group+c.Fault], "%s: %s is there twice", c.Group, c.Fault)
-		seen[c.Group+c.Fault] = true
-		known := false
+		name := c.Group + ": " + c.Fault
+		require.False(t, seen[name], "%s is there twice", name)
+		seen[name] = true
 		for _, r := range c.Rules {
-			known = known || rules.Find(r) != nil
+			require.NotNil(t, rules.Find(r), "%s: there is no rule %s", name, r)
 		}
-		if !known {
-			t.Logf("%s: %s: none of %v is a rule yet", c.Group, c.Fault, c.Rules)
+		if *manual != "" {
+			continue
+		}
+		n := 0
+		for _, s := range manuals {
+			for _, m := range c.Mutants(s) {
+				_, err := m.Source()
+				require.NoError(t, err)
+				n++
+			}
+		}
+		require.GreaterOrEqual(t, n, 2, name)
+	}
+}
+
+// sounds opens the manuals that faults are put into.
+func sounds(t *testing.T) []*mutation.Sound {
+	t.Helper()
+	const root = "../.."
+	dirs := []string{*manual}
+	switch {
+	case *manual == "":
+		own, err := filepath.Glob(filepath.Join(root, "testdata", "sound", "*"))
+		require.NoError(t, err)
+		require.NotEmpty(t, own)
+		dirs = append(own, filepath.Join(root, "procedures", "sedge_2"), filepath.Join(root, "procedures", "beck"))
+	case !filepath.IsAbs(*manual):
+		dirs = []string{filepath.Join(root, *manual)}
+	}
+	var opened []*mutation.Sound
+	for _, dir := range dirs {
+		dir, err := filepath.Abs(dir)
+		require.NoError(t, err)
+		// From the folder that holds its parent, so that shared folders beside it are in reach.
+		parent := filepath.Dir(dir)
+		s, err := mutation.Open(os.DirFS(filepath.Dir(parent)), filepath.Base(parent)+"/"+filepath.Base(dir))
+		require.NoError(t, err)
+		opened = append(opened, s)
+	}
+	return opened
+}
+
+func classes() []*mutation.Class {
+	var picked []*mutation.Class
+	for _, c := range mutation.Classes() {
+		if strings.Contains(c.Group+": "+c.Fault, *class) {
+			picked = append(picked, c)
 		}
 	}
+	return picked
 }

@@ -16,7 +16,7 @@ var safety = []*Class{
 	{"safety", "hot, pressurised, energised work untold", []string{"safety/heat-untold", "safety/hazard-untold", "safety/run-without-message"}, energyUntold},
 	{"safety", "helper in the prose, one person in the step", []string{"safety/helper-not-counted"}, helperNotCounted},
 	{"safety", "run with no message", []string{"safety/run-without-message", "safety/hazard-untold"}, runUntold},
-	{"safety", "media with no word on which governs", []string{"safety/media-without-precedence", "media/without-precedence"}, mediaUngoverned},
+	{"safety", "media with no word on which governs", []string{"safety/media-without-precedence"}, mediaUngoverned},
 }
 
 // messages are the words for safety messages to persons.

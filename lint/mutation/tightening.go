@@ -200,19 +200,18 @@ func nothingHolds(w *Workshop) {
 			w.Put(Unset(t.Node, "turning").At(f), "%q not said to turn", t.Title())
 		}
 	}
-	// A torque that is high where the house says so.
+	// A plug or nut that is tightened four times as much, with a wrench to suit.
+	const by = 4
 	for _, t := range w.Doing(kind.Tightens) {
 		f := Does(t, kind.Tightens)[0]
 		l, ok := f.Limits("torque", "")
 		if !ok || l.Low == nil || l.High == nil || t.Has("held_by") || t.Has("turning") || t.Has("to") || len(w.Doing(kind.Tightens, f)) > 1 {
 			continue
 		}
-		for _, by := range []float64{4} {
-			if float(*l.Low)*by > 62 && f.Word("does") != "clamp" && !f.Shared && len(wrenches(t)) == 1 && literal(f, "torque") != "" {
-				wr := wrenches(t)[0]
-				wide := quote(times(*l.High, by*0.3).Value() + ".." + times(*l.High, by*1.2).String())
-				w.Put(scaled(f, by).And(w.Variant(t.Node, "tools", wr, Set(wr, "range", wide))).At(t.Node), "%q: torque × %v by hand", t.Title(), by)
-			}
+		if float(*l.Low)*by > 62 && f.Word("does") != "clamp" && !f.Shared && len(wrenches(t)) == 1 && literal(f, "torque") != "" {
+			wr := wrenches(t)[0]
+			wide := quote(band(times(*l.High, by*0.3), times(*l.High, by*1.2)))
+			w.Put(scaled(f, by).And(w.Variant(t.Node, "tools", wr, Set(wr, "range", wide))).At(t.Node), "%q: torque × %v by hand", t.Title(), by)
 		}
 	}
 }

@@ -246,7 +246,7 @@ func (s *spread) binary(e *calc.Binary, factor *big.Rat) {
 			s.follow(e.Y, new(big.Rat).Mul(factor, x))
 		}
 	case calc.Div:
-		if y := s.middle(e.Y); y != nil && y.Sign() != 0 {
+		if y := s.middle(e.Y); y != nil && y.Sign() != 0 && !s.mayBeZero(e.Y) {
 			s.follow(e.X, new(big.Rat).Quo(factor, y))
 		}
 	}
@@ -294,6 +294,15 @@ func (s *spread) oneOf(factor *big.Rat, all ...calc.Expr) {
 			}
 		}
 	}
+}
+
+// mayBeZero reports a divisor that may be zero, about which another rule speaks.
+func (s *spread) mayBeZero(e calc.Expr) bool {
+	if _, ok := e.(*calc.Const); ok {
+		return false
+	}
+	in := calc.RangeOf(e, s.ranges()).Number
+	return in.Lo != nil && in.Hi != nil && in.Lo.Sign() <= 0 && in.Hi.Sign() >= 0
 }
 
 // middle is a value, or the middle of all that it may be, in base units; nil
