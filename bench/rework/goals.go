@@ -71,7 +71,7 @@ func (p *planner) started(fastenings []bench.Object) bool {
 }
 
 // state is the bench as the engine stands.
-func (p *planner) state() *bench.State { return bench.After(p.Manual, p.choice, p.Carried.done) }
+func (p *planner) state() *bench.State { return p.Bench() }
 
 // tearDown plans the way in to the acts that are wanted, and gives the bench with
 // all that off.

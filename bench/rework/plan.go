@@ -65,7 +65,6 @@ func (p *Plan) Of(v Verdict) []Item {
 // planner works a plan out.
 type planner struct {
 	*Plan
-	choice bench.Choice
 	acts   []bench.Act // the work of this build under the new revision
 	at     map[slot]int
 	want   map[int]string // acts to do, with why
@@ -91,11 +90,7 @@ func Make(m *model.Manual, l *logbook.Log, issued func(digest string) *model.Man
 func (c *Carried) Plan() *Plan {
 	p := &planner{Plan: &Plan{Carried: c}, at: map[slot]int{}, want: map[int]string{}, asked: map[int]bool{},
 		fresh: map[*model.Node]bool{}, differ: map[int]bool{}, last: -1}
-	p.choice = Choice(c.Manual, c.Given)
-	for _, a := range bench.Run(c.Manual, p.choice).Acts {
-		if done, known := c.Env.Done(a.Step, a.Place); known && !done {
-			continue
-		}
+	for _, a := range c.Acts() {
 		for _, key := range keys(a.Step, a.Place) {
 			p.at[slot{a.Step, key}] = len(p.acts)
 		}
@@ -111,6 +106,28 @@ func (c *Carried) Plan() *Plan {
 		p.grow()
 	}
 	return p.Plan
+}
+
+// Acts are the steps of this build in the order of the work; of those that a
+// reading decides about and nobody has taken it, all.
+func (c *Carried) Acts() []bench.Act {
+	var all []bench.Act
+	for _, a := range bench.Run(c.Manual, Choice(c.Manual, c.Given)).Acts {
+		if done, known := c.Env.Done(a.Step, a.Place); done || !known {
+			all = append(all, a)
+		}
+	}
+	return all
+}
+
+// Bench is the bench as the engine stands.
+func (c *Carried) Bench() *bench.State {
+	return bench.After(c.Manual, Choice(c.Manual, c.Given), c.done)
+}
+
+// Midway is the bench as the engine stands with the rest of the work to come.
+func (c *Carried) Midway() *bench.State {
+	return bench.Midway(c.Manual, Choice(c.Manual, c.Given), c.done)
 }
 
 // Choice is the options of a build as the bench takes them.
