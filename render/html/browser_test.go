@@ -8,6 +8,7 @@ import (
 	"testing"
 	"time"
 
+	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/chromedp"
 	"github.com/stretchr/testify/require"
 )
@@ -60,8 +61,19 @@ func js[T any](t *testing.T, ctx context.Context, expression string) T {
 	return v
 }
 
-func shot(t *testing.T, ctx context.Context, file string) {
-	png, err := chromedp.Run(ctx, chromedp.CaptureScreenshot())
+// emulateScheme asks for light or dark.
+func emulateScheme(scheme string) chromedp.Action[chromedp.Void] {
+	return chromedp.Func(func(ctx context.Context, target *chromedp.Target) error {
+		_, err := chromedp.Call(ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{
+			Features: []*emulation.MediaFeature{{Name: "prefers-color-scheme", Value: scheme}}})
+		return err
+	})
+}
+
+// awaited is what a promise in the page comes to.
+func awaited(t *testing.T, ctx context.Context, expression string) string {
+	t.Helper()
+	v, err := chromedp.Run(ctx, chromedp.Evaluate[string](expression, chromedp.EvalAwaitPromise))
 	require.NoError(t, err)
-	require.NoError(t, os.WriteFile(file, png, 0o600))
+	return v
 }

@@ -77,7 +77,7 @@ func (p *page) cell(class, label, value string) {
 
 // table opens a table with a head; classes go with the columns.
 func (p *page) table(heads []string, classes []string) {
-	p.s(`<div class=scroll><table><thead><tr>`)
+	p.s(`<div class=scroll tabindex="0"><table><thead><tr>`)
 	for i, h := range heads {
 		p.s(`<th scope=col`)
 		if i < len(classes) && classes[i] != "" {

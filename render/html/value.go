@@ -207,7 +207,7 @@ func (p *page) serves(k *render.Pick) {
 	if k.By != "" {
 		start = k.By
 	}
-	p.s(`<div class=scroll><table class=serves><caption>`)
+	p.s(`<div class=scroll tabindex="0"><table class=serves><caption>`)
 	p.t(words.TableCaption + " " + words.EitherPack)
 	p.s(`</caption><thead><tr><th scope=col>`)
 	p.t(start)

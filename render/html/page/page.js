@@ -325,7 +325,7 @@
     sure = false;
     drafts.clear();
     build.open({ lines: [] });
-    for (const box of all("input:not([type=checkbox]):not([type=file])")) box.value = "";
+    for (const box of all("main input, .title input")) { box.checked = false; box.value = ""; }
     refresh();
     return go(build.next());
   });
@@ -438,10 +438,14 @@
       told(store.save("book", text));
       written = text;
     }
-    const fields = Object.fromEntries(all("input[id]").map((box) => [box.id, box.value]));
+    const fields = loose.map((box) => (box.type === "checkbox" ? box.checked : box.value));
     told(store.save("drafts", { drafts: [...drafts], prefs: { ...prefs }, fields }));
   };
-  for (const box of all("input[id]")) box.addEventListener("input", keep);
+  // What is neither tick nor reading: initials, dates, what lies ready. It has its place
+  // in the page, which does not change while the digest does not.
+  const ours = new Set([...cards.map((card) => card.tick), ...[...groups.values()].flatMap((g) => g.boxes)]);
+  const loose = all("input").filter((box) => !ours.has(box) && !box.readOnly);
+  for (const box of loose) box.addEventListener("input", () => keep());
 
   const begin = ([text, was]) => {
     document.body.append(bar);
@@ -456,7 +460,9 @@
         groups.get(key).boxes.forEach((box, i) => fill(box, (list[i] || [""])[0]));
       }
       Object.assign(prefs, was.prefs);
-      for (const [id, value] of Object.entries(was.fields)) if (field(id)) fill(field(id), value);
+      loose.forEach((box, i) => {
+        if (box.type === "checkbox") box.checked = !!was.fields[i]; else fill(box, was.fields[i] || "");
+      });
     }
     showUnits();
     refresh();
