@@ -1,6 +1,8 @@
 package order
 
 import (
+	"slices"
+
 	"fettle/calc"
 	"fettle/lang/diag"
 	"fettle/lang/kind"
@@ -76,51 +78,56 @@ procedure "drive" {
 }
 `,
 	Run: func(p *rule.Pass) {
-		done := everDone(p)
+		idle := neverDone(p)
 		for _, proc := range p.Procedures[:p.Ordered] {
-			if f := proc.Formula("when", ""); f != nil && noneDone(done, proc.Steps) {
+			if proc.Has("when") && len(proc.Steps) > 0 && !slices.ContainsFunc(proc.Steps, func(s *model.Step) bool { return !idle[s] }) {
 				p.Report(proc.At("when"), "The procedure "+rule.Called(proc)+" is never done: no choice of options meets its condition.")
 				continue
 			}
 			for _, s := range proc.Steps {
-				if !done[s] && allTried(p) {
+				if idle[s] && allTried(p) {
 					p.Report(condition(s), rule.Called(s.Node)+" is never done: no choice of options meets its condition.")
 				}
 			}
 		}
-		var ranges *values.Ranges
 		for _, s := range p.Steps() {
-			if s.Branch == nil && done[s] && s.Has("when") {
-				if ranges == nil {
-					ranges = p.Plan().Ranges()
-				}
-				if never(s, ranges) {
-					p.Report(s.At("when"), rule.Called(s.Node)+" is never done: no likely reading meets its condition.")
-				}
+			if len(s.Blocks) > 0 {
+				branches(p, s)
 			}
-			branches(p, s)
+		}
+		conditions := p.Having("when")
+		if len(conditions) == 0 {
+			return
+		}
+		ranges := p.Plan().Ranges()
+		for _, n := range conditions {
+			if s := n.Step; s != nil && s.Branch == nil && !idle[s] && never(s, ranges) {
+				p.Report(s.At("when"), rule.Called(s.Node)+" is never done: no likely reading meets its condition.")
+			}
 		}
 	},
 }
 
-// everDone are the steps that are done under some choice of options.
-func everDone(p *rule.Pass) map[*model.Step]bool {
-	done := map[*model.Step]bool{}
+// neverDone are the steps in the order of the work that have a condition, or
+// stand in a procedure that has one, and are done under no choice of options.
+func neverDone(p *rule.Pass) map[*model.Step]bool {
+	idle := map[*model.Step]bool{}
+	for _, proc := range p.Procedures[:p.Ordered] {
+		for _, s := range proc.Steps {
+			if proc.Has("when") || s.Has("when") || s.Has("only") {
+				idle[s] = true
+			}
+		}
+	}
 	for _, t := range p.Traces {
 		for i := range t.Acts {
-			done[t.Acts[i].Step] = true
+			if len(idle) == 0 {
+				return nil
+			}
+			delete(idle, t.Acts[i].Step)
 		}
 	}
-	return done
-}
-
-func noneDone(done map[*model.Step]bool, steps []*model.Step) bool {
-	for _, s := range steps {
-		if done[s] {
-			return false
-		}
-	}
-	return len(steps) > 0
+	return idle
 }
 
 // allTried says whether every combination of options was tried.
