@@ -79,13 +79,16 @@ procedure "drive" {
 `,
 	Run: func(p *rule.Pass) {
 		idle := neverDone(p)
+		if !allTried(p) { // a choice that was not tried may lead there
+			clear(idle)
+		}
 		for _, proc := range p.Procedures[:p.Ordered] {
 			if proc.Has("when") && len(proc.Steps) > 0 && !slices.ContainsFunc(proc.Steps, func(s *model.Step) bool { return !idle[s] }) {
 				p.Report(proc.At("when"), "The procedure "+rule.Called(proc)+" is never done: no choice of options meets its condition.")
 				continue
 			}
 			for _, s := range proc.Steps {
-				if idle[s] && allTried(p) {
+				if idle[s] {
 					p.Report(condition(s), rule.Called(s.Node)+" is never done: no choice of options meets its condition.")
 				}
 			}
