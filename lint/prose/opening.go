@@ -56,6 +56,18 @@ func Opens(s string) (Opening, Word) {
 	return Unsure, Word{}
 }
 
+// BeginsWithVerb is a quick look at the first word: a verb that is nothing else.
+func BeginsWithVerb(s string) bool {
+	word, rest, _ := strings.Cut(s, " ")
+	if word == "" || rest == "" {
+		return false
+	}
+	var small [16]byte
+	w := small[:copy(small[:], word)]
+	w[0] |= 0x20
+	return len(word) <= len(small) && verbs[string(w)] && (!nouns[string(w)] || strings.HasPrefix(rest, "the "))
+}
+
 // opensLater looks for the instruction behind a condition: after a comma.
 func opensLater(s string, words []Word) (Opening, Word) {
 	for i := 1; i < len(words); i++ {

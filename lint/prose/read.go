@@ -28,6 +28,20 @@ func Line(t *model.Text) Passage {
 	return Passage{Sentences: sentences(nil, paragraph{flat: f, text: f.s})}
 }
 
+// Any is a quick look at what is written, before it is read: whether look likes the
+// text or, where values stand in it, any piece between them.
+func Any(t *model.Text, look func(string) bool) bool {
+	if s, ok := t.Source.Literal(); ok {
+		return look(s)
+	}
+	for _, p := range t.Source.Parts() {
+		if p.X == nil && look(p.Text) {
+			return true
+		}
+	}
+	return false
+}
+
 // Sentences are the sentences of CommonMark.
 func Sentences(t *model.Text) []Sentence { return Read(t).Sentences }
 

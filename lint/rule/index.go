@@ -17,7 +17,15 @@ type Index struct {
 	having  func() map[string][]*model.Node
 	used    func() map[*model.Node]bool
 	reading func() map[*model.Node]bool
+	texts   func() []Text
 	shelf   prose.Shelf
+}
+
+// Text is words of an author, and where they stand.
+type Text struct {
+	In    *model.Node
+	Attr  *model.Attr
+	Words *model.Text
 }
 
 // NewIndex prepares the index of a manual; what nobody asks for is not worked out.
@@ -28,6 +36,7 @@ func NewIndex(m *model.Manual) *Index {
 	x.having = sync.OnceValue(x.byAttribute)
 	x.used = sync.OnceValue(x.allUsed)
 	x.reading = sync.OnceValue(x.allRead)
+	x.texts = sync.OnceValue(x.allTexts)
 	return x
 }
 
@@ -46,6 +55,9 @@ func (x *Index) Used(n *model.Node) bool { return x.used()[n] }
 // step gives; worked examples do not count.
 func (x *Index) Read(s *model.Step) bool { return x.reading()[s.Node] }
 
+// Texts lists all words of the manual, in the order of Manual.EachNode.
+func (x *Index) Texts() []Text { return x.texts() }
+
 // Prose reads an attribute of words: as CommonMark where it is prose.
 func (x *Index) Prose(a *model.Attr) prose.Passage {
 	t, _ := a.Value.(*model.Text)
@@ -58,6 +70,18 @@ func (x *Index) Prose(a *model.Attr) prose.Passage {
 func (x *Index) allSteps() []*model.Step {
 	var all []*model.Step
 	x.m.EachStep(func(s *model.Step) { all = append(all, s) })
+	return all
+}
+
+func (x *Index) allTexts() []Text {
+	var all []Text
+	x.m.EachNode(func(n *model.Node) {
+		for i := range n.Attrs {
+			if t, ok := n.Attrs[i].Value.(*model.Text); ok && t != nil {
+				all = append(all, Text{n, &n.Attrs[i], t})
+			}
+		}
+	})
 	return all
 }
 

@@ -5,7 +5,9 @@ import (
 
 	"fettle/lang/entry"
 	"fettle/lang/model"
+	"fettle/lang/schema"
 	"fettle/lang/source"
+	"fettle/lint/prose"
 	"fettle/lint/rule"
 )
 
@@ -30,25 +32,15 @@ func eachPicture(p *rule.Pass, visit func(picture)) {
 			visit(picture{file: f.Text, alt: n.Plain("alt"), name: rule.Called(n), at: f.Span, of: n.At("alt")})
 		}
 	}
-	p.EachNode(func(n *model.Node) {
-		for i := range n.Attrs {
-			t, ok := n.Attrs[i].Value.(*model.Text)
-			if !ok || t == nil || n.Shared || !mayShow(t) {
-				continue
-			}
-			for _, c := range p.Prose(&n.Attrs[i]).Pictures {
-				visit(picture{c.File, c.Alt, "The picture “" + c.File + "”", c.Span, c.Span})
-			}
+	for _, t := range p.Texts() {
+		if t.Attr.Def.Type != schema.Prose || t.In.Shared || !prose.Any(t.Words, mayShow) {
+			continue
 		}
-	})
+		for _, c := range p.Prose(t.Attr).Pictures {
+			visit(picture{c.File, c.Alt, "The picture “" + c.File + "”", c.Span, c.Span})
+		}
+	}
 }
 
 // mayShow is a quick look for Markdown's picture.
-func mayShow(t *model.Text) bool {
-	for _, p := range t.Source.Parts() {
-		if strings.Contains(p.Text, "![") {
-			return true
-		}
-	}
-	return false
-}
+func mayShow(s string) bool { return strings.Contains(s, "![") }

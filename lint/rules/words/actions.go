@@ -193,10 +193,14 @@ type action struct {
 // written is the verb as it stands in the title.
 func (a action) written() string { return a.sentence.Text[a.verb.Start:a.verb.End] }
 
-// joined is a quick look for what joins two actions.
-func joined(t *model.Text) bool {
-	s := t.Plain()
-	return strings.Contains(s, " and ") || strings.Contains(s, "then ") || strings.ContainsAny(s, ",;:.")
+// joined is a quick look for what joins two actions: a word, or a mark with more
+// behind it.
+func joined(s string) bool {
+	if strings.Contains(s, " and ") || strings.Contains(s, "then ") {
+		return true
+	}
+	i := strings.IndexAny(s, ",;:.")
+	return i >= 0 && strings.TrimSpace(s[i+1:]) != ""
 }
 
 // severalActions finds two verbs of a title after each of which a builder would stop.

@@ -63,22 +63,23 @@ procedure "look" {
 func runLongSentence(p *rule.Pass) {
 	instruction, explanation := int(rule.Whole(p.Manual, "sentence_words")), int(rule.Whole(p.Manual, "explanation_words"))
 	least := min(instruction, explanation)
-	eachText(p, func(n *model.Node, a *model.Attr, t *model.Text) {
-		switch a.Def.Role {
+	for _, t := range p.Texts() {
+		role := t.Attr.Def.Role
+		switch role {
 		case schema.Title, schema.Instruction, schema.Remedy, schema.Reason, schema.Judgement:
 		default:
-			return
+			continue
 		}
-		if !longer(t, least) {
-			return
+		if !mayBeLong(t.Words, least) {
+			continue
 		}
-		for _, s := range p.Prose(a).Sentences {
+		for _, s := range p.Prose(t.Attr).Sentences {
 			run := prose.LongestRun(s.Text)
 			if run.Words <= least {
 				continue
 			}
 			most, what := explanation, "a sentence"
-			if a.Def.Role != schema.Reason && a.Def.Role != schema.Judgement {
+			if role != schema.Reason && role != schema.Judgement {
 				if opening, _ := prose.Opens(s.Text); opening == prose.Imperative {
 					most, what = instruction, "an instruction"
 				}
@@ -87,25 +88,36 @@ func runLongSentence(p *rule.Pass) {
 				p.Report(s.Span(run.Start, run.End), "This sentence has "+strconv.Itoa(run.Words)+" words; "+what+" has at most "+strconv.Itoa(most)+".")
 			}
 		}
+	}
+}
+
+// mayBeLong is a quick look at a text, with or without values in it.
+func mayBeLong(t *model.Text, words int) bool {
+	if s, ok := t.Source.Literal(); ok {
+		return longer(s, words)
+	}
+	blanks := 0
+	return prose.Any(t, func(s string) bool {
+		blanks += strings.Count(s, " ") + strings.Count(s, "\n")
+		return blanks >= words
 	})
 }
 
-// longer is a quick look: words stand apart by blanks.
-func longer(t *model.Text, words int) bool {
+// longer is a quick look for a sentence of more words: they stand apart by blanks,
+// and a mark before a blank and a capital ends a sentence.
+func longer(s string, words int) bool {
 	blanks := 0
-	for _, p := range t.Source.Parts() {
-		blanks += strings.Count(p.Text, " ") + strings.Count(p.Text, "\n")
-	}
-	return blanks >= words
-}
-
-// eachText calls visit for all words of the manual, in the order of Manual.EachNode.
-func eachText(p *rule.Pass, visit func(*model.Node, *model.Attr, *model.Text)) {
-	p.EachNode(func(n *model.Node) {
-		for i := range n.Attrs {
-			if t, ok := n.Attrs[i].Value.(*model.Text); ok && t != nil {
-				visit(n, &n.Attrs[i], t)
+	for i := range len(s) {
+		switch s[i] {
+		case ' ', '\n':
+			if blanks++; blanks >= words {
+				return true
+			}
+		case '.', '!', '?':
+			if i+2 < len(s) && s[i+1] <= ' ' && 'A' <= s[i+2] && s[i+2] <= 'Z' {
+				blanks = -1
 			}
 		}
-	})
+	}
+	return false
 }

@@ -6,7 +6,6 @@ import (
 	"fettle/lang/diag"
 	"fettle/lang/kind"
 	"fettle/lang/model"
-	"fettle/lang/schema"
 	"fettle/lint/prose"
 	"fettle/lint/rule"
 	"fettle/lint/tooling"
@@ -82,34 +81,39 @@ func runNoAction(p *rule.Pass) {
 				rule.Remedy("Name it, or take the step out."))
 			continue
 		}
-		for _, a := range s.ByRole(schema.Title) {
-			sentences := p.Prose(a).Sentences
-			if len(sentences) == 0 {
-				continue
+		a := s.Attr("title")
+		if a == nil {
+			continue
+		}
+		if t, ok := a.Value.(*model.Text); !ok || prose.Any(t, prose.BeginsWithVerb) {
+			continue
+		}
+		sentences := p.Prose(a).Sentences
+		if len(sentences) == 0 {
+			continue
+		}
+		first := sentences[0]
+		if tooling.Does(s.Kind, kind.Stops) != "" && prose.Has(first.Text, stops...) {
+			continue
+		}
+		opening, word := prose.Opens(first.Text)
+		if opening == prose.Unsure && word.Text != "" {
+			if names == nil {
+				names = namesIn(p.Manual)
 			}
-			first := sentences[0]
-			if tooling.Does(s.Kind, kind.Stops) != "" && prose.Has(first.Text, stops...) {
-				continue
+			if names[word.Text] && !acts(first.Text, word) || prose.Leads(word.Text) && !ordered(first.Text) {
+				opening = prose.NoVerb
 			}
-			opening, word := prose.Opens(first.Text)
-			if opening == prose.Unsure && word.Text != "" {
-				if names == nil {
-					names = namesIn(p.Manual)
-				}
-				if names[word.Text] && !acts(first.Text, word) || prose.Leads(word.Text) && !ordered(first.Text) {
-					opening = prose.NoVerb
-				}
-			}
-			if opening == prose.NoVerb {
-				p.Report(first.Span(0, len(first.Text)), "This title begins with “"+first.Text[word.Start:word.End]+"”, and does not say what to do.")
-			}
+		}
+		if opening == prose.NoVerb {
+			p.Report(first.Span(0, len(first.Text)), "This title begins with “"+first.Text[word.Start:word.End]+"”, and does not say what to do.")
 		}
 	}
 }
 
 // stops are words that say what is asked for in the title of a stop, which is
 // printed as one.
-var stops = []string{"check", "checks", "inspection", "release", "review", "hold", "stop", "hold point", "witness", "sign-off", "signature"}
+var stops = []string{"check", "checks", "inspection", "release", "review", "hold", "stop", "witness", "sign-off", "signature"}
 
 // idle says what a step leaves out so that it does nothing; "" where it does something.
 func idle(s *model.Step) string {

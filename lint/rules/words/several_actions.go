@@ -3,7 +3,7 @@ package words
 import (
 	"fettle/lang/diag"
 	"fettle/lang/model"
-	"fettle/lang/schema"
+	"fettle/lint/prose"
 	"fettle/lint/rule"
 )
 
@@ -55,20 +55,18 @@ procedure "hang" {
 `,
 	Run: func(p *rule.Pass) {
 		for _, s := range p.Steps() {
-			if s.Damaged {
+			a := s.Attr("title")
+			if a == nil || s.Damaged {
 				continue
 			}
-			for _, a := range s.ByRole(schema.Title) {
-				t, _ := a.Value.(*model.Text)
-				if t == nil || !joined(t) {
-					continue
-				}
-				first, second, ok := severalActions(p.Prose(a).Sentences, s)
-				if !ok {
-					continue
-				}
-				message := "This title asks for two things: “" + first.written() + "” and “" + second.written() + "”."
-				p.Report(second.sentence.Span(second.verb.Start, second.verb.End), message)
+			t, _ := a.Value.(*model.Text)
+			if t == nil || !prose.Any(t, joined) {
+				continue
+			}
+			first, second, ok := severalActions(p.Prose(a).Sentences, s)
+			if ok {
+				p.Report(second.sentence.Span(second.verb.Start, second.verb.End),
+					"This title asks for two things: “"+first.written()+"” and “"+second.written()+"”.")
 			}
 		}
 	},

@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"fettle/lang/diag"
-	"fettle/lang/model"
 	"fettle/lint/prose"
 	"fettle/lint/rule"
 )
@@ -215,16 +214,23 @@ func linked(c context) bool {
 	return false
 }
 
-// index finds phrases by their first word; longer ones come first.
-func index(phrases ...vague) map[string][]vague {
-	m := map[string][]vague{}
-	for _, v := range phrases {
-		m[v.words[0]] = append(m[v.words[0]], v)
+// phrases are found by their first word; longer ones come first.
+type phrases struct {
+	byWord map[string][]vague
+	starts map[[3]byte][]string // whole phrases by their first letters
+}
+
+func index(all ...vague) phrases {
+	p := phrases{map[string][]vague{}, map[[3]byte][]string{}}
+	for _, v := range all {
+		p.byWord[v.words[0]] = append(p.byWord[v.words[0]], v)
+		s := strings.Join(v.words, " ")
+		p.starts[three(s)] = append(p.starts[three(s)], s)
 	}
-	for _, all := range m {
-		slices.SortStableFunc(all, func(a, b vague) int { return len(b.words) - len(a.words) })
+	for _, same := range p.byWord {
+		slices.SortStableFunc(same, func(a, b vague) int { return len(b.words) - len(a.words) })
 	}
-	return m
+	return p
 }
 
 // reportVague says once for a sentence what is vague in it.
@@ -237,14 +243,12 @@ func reportVague(p *rule.Pass, s prose.Sentence, places []place, what string) {
 	p.Report(s.Span(first.Start, first.End), "“"+s.Text[first.Start:first.End]+"” "+what+".", more...)
 }
 
-func vagueAmounts(s string) []place  { return find(s, amounts) }
-func vagueCriteria(s string) []place { return find(s, criteria) }
-
-func find(s string, phrases map[string][]vague) []place {
+// find gives the phrases of a sentence that are vague in it.
+func (p phrases) find(s string) []place {
 	var all []place
 	words := prose.Words(s)
 	for i := 0; i < len(words); i++ {
-		for _, v := range phrases[words[i].Text] {
+		for _, v := range p.byWord[words[i].Text] {
 			to := i + len(v.words)
 			if to > len(words) || !matches(words[i:to], v.words) {
 				continue
@@ -271,40 +275,48 @@ func matches(words []prose.Word, phrase []string) bool {
 	return true
 }
 
-// starts are the first three letters of every phrase.
-var starts = func() map[[3]byte]bool {
-	m := map[[3]byte]bool{}
-	for _, all := range []map[string][]vague{amounts, criteria} {
-		for _, phrases := range all {
-			for _, v := range phrases {
-				m[three(strings.Join(v.words, " "))] = true
-			}
-		}
-	}
-	return m
-}()
-
 // three are the first three letters of s, small, with a blank for anything else.
 func three(s string) (out [3]byte) {
 	for i := range out {
-		if out[i] = ' '; i < len(s) && 'a' <= s[i]|0x20 && s[i]|0x20 <= 'z' {
-			out[i] = s[i] | 0x20
+		if i < len(s) {
+			out[i] = small(s[i])
+		} else {
+			out[i] = ' '
 		}
 	}
 	return out
 }
 
-// mayBeVague is a quick look for the start of any phrase.
-func mayBeVague(t *model.Text) bool {
-	for _, p := range t.Source.Parts() {
-		letter := false
-		for i := 0; i < len(p.Text); i++ {
-			before := letter
-			letter = 'a' <= p.Text[i]|0x20 && p.Text[i]|0x20 <= 'z'
-			if letter && !before && starts[three(p.Text[i:])] {
-				return true
+func small(c byte) byte {
+	if c |= 0x20; 'a' <= c && c <= 'z' {
+		return c
+	}
+	return ' '
+}
+
+// mayStand is a quick look for any of the phrases.
+func (p phrases) mayStand(s string) bool {
+	before := byte(' ')
+	for i := 0; i < len(s); i++ {
+		c := small(s[i])
+		if c != ' ' && before == ' ' {
+			for _, phrase := range p.starts[three(s[i:])] {
+				if stands(s[i:], phrase) {
+					return true
+				}
 			}
 		}
+		before = c
 	}
 	return false
+}
+
+// stands reports that s begins with the words of the phrase.
+func stands(s, phrase string) bool {
+	for i := range len(phrase) {
+		if i >= len(s) || small(s[i]) != phrase[i] {
+			return false
+		}
+	}
+	return len(s) == len(phrase) || small(s[len(phrase)]) == ' '
 }

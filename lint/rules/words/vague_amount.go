@@ -4,7 +4,6 @@ import (
 	"strings"
 
 	"fettle/lang/diag"
-	"fettle/lang/model"
 	"fettle/lang/schema"
 	"fettle/lint/prose"
 	"fettle/lint/rule"
@@ -54,24 +53,22 @@ procedure "look" {
 
 func runVagueAmount(p *rule.Pass) {
 	gallon := p.Word("gallon")
-	eachText(p, func(n *model.Node, a *model.Attr, t *model.Text) {
-		switch a.Def.Role {
+	for _, t := range p.Texts() {
+		switch t.Attr.Def.Role {
 		case schema.Title, schema.Instruction, schema.Remedy:
 		default:
-			return
+			continue
 		}
-		if n.Procedure() == n || n.Parent == nil && a.Def.Role == schema.Title || !mayBeVague(t) {
-			return
+		n := t.In
+		if n.Procedure() == n || n.Parent == nil && t.Attr.Def.Role == schema.Title || !prose.Any(t.Words, amounts.mayStand) {
+			continue
 		}
-		for _, s := range p.Prose(a).Sentences {
-			if !asks(s.Text) || measured(s.Text, gallon) {
-				continue
-			}
-			if places := vagueAmounts(s.Text); len(places) > 0 {
+		for _, s := range p.Prose(t.Attr).Sentences {
+			if places := amounts.find(s.Text); len(places) > 0 && asks(s.Text) && !measured(s.Text, gallon) {
 				reportVague(p, s, places, "is no amount that can be measured")
 			}
 		}
-	})
+	}
 }
 
 // asks reports a sentence that asks for something to be done or to be so.

@@ -2,8 +2,8 @@ package words
 
 import (
 	"fettle/lang/diag"
-	"fettle/lang/model"
 	"fettle/lang/schema"
+	"fettle/lint/prose"
 	"fettle/lint/rule"
 )
 
@@ -60,18 +60,15 @@ procedure "look" {
 `,
 	Run: func(p *rule.Pass) {
 		gallon := p.Word("gallon")
-		eachText(p, func(n *model.Node, a *model.Attr, t *model.Text) {
-			if a.Def.Role != schema.Judgement || !mayBeVague(t) {
-				return
+		for _, t := range p.Texts() {
+			if t.Attr.Def.Role != schema.Judgement || !prose.Any(t.Words, criteria.mayStand) {
+				continue
 			}
-			for _, s := range p.Prose(a).Sentences {
-				if measured(s.Text, gallon) {
-					continue
-				}
-				if places := vagueCriteria(s.Text); len(places) > 0 {
+			for _, s := range p.Prose(t.Attr).Sentences {
+				if places := criteria.find(s.Text); len(places) > 0 && !measured(s.Text, gallon) {
 					reportVague(p, s, places, "is judged differently by everybody who looks")
 				}
 			}
-		})
+		}
 	},
 }
