@@ -196,6 +196,13 @@ func TestOpens(t *testing.T) {
 	}
 }
 
+// A text that is dear to parse costs no more than a long one.
+func TestLongTextsAreReadAsWritten(t *testing.T) {
+	p := prose.Read(text(t, `"`+strings.Repeat("[a](", 1<<18)+`. Stop."`))
+	require.Len(t, p.Sentences, 2)
+	require.Equal(t, "Stop.", p.Sentences[1].Whole().Text())
+}
+
 func BenchmarkRead(b *testing.B) {
 	plain := text(b, "<<-EOT\n      Push the shaft away from you until it stops, set the dial to zero, then\n      pull it towards you. Read the dial.\n    EOT")
 	marked := text(b, "<<-EOT\n      Push the shaft **away** from you until it stops, set the dial to zero, then\n      pull it towards you. Read the dial.\n    EOT")

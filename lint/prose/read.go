@@ -13,7 +13,7 @@ func Read(t *model.Text) Passage {
 		return Passage{}
 	}
 	f := newFlat(t)
-	if plain(f.s) {
+	if asWritten(f.s) {
 		return Passage{Sentences: paragraphs(f)}
 	}
 	return commonMark(f)
@@ -58,13 +58,20 @@ func (s *Shelf) Read(t *model.Text) Passage {
 		return p.(Passage)
 	}
 	f := newFlat(t)
-	if plain(f.s) {
+	if asWritten(f.s) {
 		return Passage{Sentences: paragraphs(f)}
 	}
 	p := commonMark(f)
 	s.read.Store(t, p)
 	return p
 }
+
+// mostMarkdown bounds what goes through the parser of Markdown, which takes time
+// that grows with the square of some texts. It is ten printed pages.
+const mostMarkdown = 1 << 15
+
+// asWritten reports a text that is read without the parser.
+func asWritten(s string) bool { return len(s) > mostMarkdown || plain(s) }
 
 // plain reports that CommonMark makes nothing of s but paragraphs that say what
 // is written, which is so for most texts and saves parsing them.
