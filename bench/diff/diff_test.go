@@ -107,7 +107,7 @@ func steps(text string) (before string, list []string) {
 // what it should show.
 type edit struct {
 	fsys             fstest.MapFS
-	moved, other     bool
+	moved            bool
 	changed, renamed map[string]bool // new addresses
 	added, removed   map[string]bool
 }

@@ -65,10 +65,9 @@ func (p *planner) lastTaken(o bench.Object, verbs ...kind.Verb) int {
 
 // putBack wants what brings back what a move undoes.
 func (p *planner) putBack(m bench.Move) {
-	why := "this comes off: " + m.Object.String()
 	switch {
 	case m.Object.Node.Is(entry.Fastening):
-		why = "this is undone: " + m.Object.String()
+		why := "this is undone: " + m.Object.String()
 		from := p.lastTaken(m.Object, kind.Opens)
 		for i := from + 1; i < len(p.acts); i++ {
 			if meets(p.acts[i], m.Object, kind.Starts, kind.Tightens, kind.Slackens, kind.Locks, kind.Wets) {

@@ -201,8 +201,10 @@ func (p *planner) ask(i int, why string) {
 // isNew reports a step that the builder could not have done: the revision that
 // was in force has no such step, or had it later than what is done.
 func (p *planner) isNew(a bench.Act) bool {
-	if f := p.records[slot{a.Step, a.Place}].fact; f != nil && f.Line != nil {
-		return false // taken back, or not accepted: it is open work, and on record as that
+	for _, key := range keys(a.Step, a.Place) {
+		if f := p.records[slot{a.Step, key}].fact; f != nil && f.Line != nil {
+			return false // taken back, not accepted, or half read: it is open work, and on record as that
+		}
 	}
 	o := p.since.changes.Pairs.Old(a.Step.Node)
 	if o == nil {
