@@ -32,7 +32,9 @@ type Live struct {
 	Parts    map[string]*Stock `json:"parts"`  // graded parts that are chosen from, by label
 	Values   []*LiveValue      `json:"values"` // readings, calculations and choices
 	Says     []json.RawMessage `json:"says"`   // values that stand in text and settings, by Inline.Live
-	Cards    map[string]*Card  `json:"cards"`  // steps that are more than done, by ID
+	Cards    map[string]*Card  `json:"cards"`  // what is special of steps, by ID
+	Kinds    map[string]string `json:"kinds"`  // what all steps of a kind do: "reads", "works" or "judges"
+	Tools    []LiveTool        `json:"tools"`  // instruments
 	Places   map[string]string `json:"places"` // by what stands for them in an ID, after --
 }
 
@@ -52,8 +54,6 @@ type StockSize struct {
 // LiveValue is one value at one place.
 type LiveValue struct {
 	Key    string            `json:"key"`
-	Place  string            `json:"place,omitempty"`
-	Name   string            `json:"name"` // the step's label
 	When   []json.RawMessage `json:"when,omitempty"`
 	Accept json.RawMessage   `json:"accept,omitempty"`
 	Stop   string            `json:"stop,omitempty"` // what to do when it is refused, in words
@@ -66,11 +66,10 @@ type LiveValue struct {
 
 // LiveReading is what may be read.
 type LiveReading struct {
-	Count  int             `json:"count"` // how many values
 	Take   string          `json:"take,omitempty"`
 	Within json.RawMessage `json:"within,omitempty"`
 	Likely json.RawMessage `json:"likely,omitempty"`
-	Tools  []LiveTool      `json:"tools,omitempty"`
+	Tools  []int           `json:"tools,omitempty"` // of Live.Tools
 	Units  []int           `json:"units,omitempty"` // the first is printed beside the box, the second is its partner
 	Family int             `json:"family"`          // of Families
 }
@@ -142,7 +141,7 @@ func (l *live) sayPack(key string) int {
 // liveValues is everything a page works out.
 func (l *lowering) liveValues() *Live {
 	out := &Live{First: int(l.style.First), Spelled: map[string]int{}, Options: map[string]string{},
-		Parts: map[string]*Stock{}, Values: []*LiveValue{}, Families: [][]int{}, Says: []json.RawMessage{}, Cards: l.extras, Places: l.places}
+		Parts: map[string]*Stock{}, Values: []*LiveValue{}, Families: [][]int{}, Tools: []LiveTool{}, Kinds: l.kinds(), Says: []json.RawMessage{}, Cards: l.extras, Places: l.places}
 	for _, o := range l.m.Of("option") {
 		out.Options[o.ID] = l.env.Option(o.ID)
 	}
@@ -164,8 +163,25 @@ func (l *lowering) liveValues() *Live {
 	return out
 }
 
+// kinds says what the steps of each kind in use do beyond being done.
+func (l *lowering) kinds() map[string]string {
+	all := map[string]string{}
+	l.m.EachStep(func(s *model.Step) {
+		name := s.Kind.Block.Name
+		switch {
+		case s.Kind.Yields == kind.Reading:
+			all[name] = "reads"
+		case s.Kind.Yields == kind.Number, s.Kind.Yields == kind.Pack:
+			all[name] = "works"
+		case s.Kind.Judges && s.Kind.Yields == kind.Nothing:
+			all[name] = "judges"
+		}
+	})
+	return all
+}
+
 func (l *lowering) liveValue(out *Live, s *model.Step, place string) *LiveValue {
-	v := &LiveValue{Key: values.Key(s, place), Place: place, Name: s.ID, Accept: l.live.formula(s.Formula("accept", place), place), Stop: s.Plain("otherwise")}
+	v := &LiveValue{Key: values.Key(s, place), Accept: l.live.formula(s.Formula("accept", place), place), Stop: s.Plain("otherwise")}
 	for _, n := range [...]*model.Node{s.Procedure, s.Node} {
 		if f := n.Formula("when", place); f != nil {
 			v.When = append(v.When, l.live.node(f.Expr, place))
@@ -194,14 +210,14 @@ func (l *lowering) liveValue(out *Live, s *model.Step, place string) *LiveValue 
 }
 
 func (l *lowering) liveReading(out *Live, s *model.Step, place string) *LiveReading {
-	r := &LiveReading{Count: values.Readings(s), Take: s.Word("take"), Likely: l.live.formula(s.Formula("likely", place), place)}
+	r := &LiveReading{Take: s.Word("take"), Likely: l.live.formula(s.Formula("likely", place), place)}
 	if q := s.Quantity("agree_within", place); q != nil {
 		r.Within = l.live.value(*q)
 	}
 	dim, known := values.Dimension(s)
 	for _, t := range values.Instruments(s) {
 		if known && t.Range.Type().Dim.Fits(dim) {
-			r.Tools = append(r.Tools, LiveTool{t.Name, l.live.value(t.Range)})
+			r.Tools = append(r.Tools, out.tool(LiveTool{t.Name, l.live.value(t.Range)}))
 		}
 	}
 	w := &stepWriter{lowering: l, s: s, sc: &scope{l, place}}
@@ -226,6 +242,17 @@ func sameDimension(d calc.Dim) (all []*calc.Unit) {
 		}
 	}
 	return all
+}
+
+// tool notes an instrument, each once.
+func (l *Live) tool(t LiveTool) int {
+	for i, known := range l.Tools {
+		if known.Name == t.Name && string(known.Range) == string(t.Range) {
+			return i
+		}
+	}
+	l.Tools = append(l.Tools, t)
+	return len(l.Tools) - 1
 }
 
 // family notes units that stand for one another, and how they are spelled.

@@ -20,11 +20,7 @@ type Card struct {
 	After  []string          `json:"after,omitempty"`  // keys of steps that come first
 	Signer string            `json:"signer,omitempty"` // of a hold
 	Checks []string          `json:"checks,omitempty"` // keys of what it checks
-	Reads  bool              `json:"reads,omitempty"`
-	Works  bool              `json:"works,omitempty"`  // a value that must be known first
-	Judges bool              `json:"judges,omitempty"` // accepted by eye
 	Wait   *CardWait         `json:"wait,omitempty"`
-	Inner  bool              `json:"inner,omitempty"` // stands in the step before it, for readings that are outside
 }
 
 // CardWait is a time that must pass: one of the two.
@@ -39,9 +35,7 @@ func (w *stepWriter) card() {
 	if _, name, placed := strings.Cut(w.out.ID, "--"); placed {
 		w.places[name] = place
 	}
-	c := &Card{Visits: w.out.Visits, Reads: s.Kind.Yields == kind.Reading,
-		Works:  s.Kind.Yields == kind.Number || s.Kind.Yields == kind.Pack,
-		Judges: s.Kind.Judges && s.Kind.Yields == kind.Nothing, Inner: s.Branch != nil}
+	c := &Card{Visits: w.out.Visits}
 	for _, n := range [...]*model.Node{s.Procedure, s.Node} {
 		if f := n.Formula("when", place); f != nil && w.out.When != "" {
 			c.When = append(c.When, w.live.node(f.Expr, place))
@@ -57,7 +51,7 @@ func (w *stepWriter) card() {
 		}
 	}
 	c.Wait = w.wait()
-	if c.Visits == nil && c.When == nil && c.After == nil && c.Signer == "" && !c.Reads && !c.Works && !c.Judges && c.Wait == nil && !c.Inner {
+	if c.Visits == nil && c.When == nil && c.After == nil && c.Signer == "" && c.Wait == nil {
 		return
 	}
 	w.extras[w.out.ID] = c

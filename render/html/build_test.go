@@ -5,6 +5,7 @@ import (
 	"context"
 	"os"
 	"path/filepath"
+	"strconv"
 	"strings"
 	"testing"
 	"time"
@@ -74,6 +75,9 @@ func TestWholeBuild(t *testing.T) {
 	require.Greater(t, len(all), 15)
 	for i, id := range all {
 		if i == len(all)/2 {
+			require.Eventually(t, func() bool {
+				return js[bool](t, ctx, `Number(document.body.dataset.kept) > `+strconv.Itoa(i))
+			}, 5*time.Second, 5*time.Millisecond, "what is recorded is on the disk")
 			do(t, ctx, chromedp.Navigate(url), chromedp.WaitReady("body[data-ready]"))
 			require.Equal(t, i, js[int](t, ctx, `document.querySelectorAll("article.done").length`), "what was done is done after a reload")
 			require.Equal(t, all[i], js[string](t, ctx, `document.querySelector("article.now").id`), "where was I")

@@ -308,3 +308,24 @@ func BenchmarkPage(b *testing.B) {
 		}
 	})
 }
+
+// TestLean: a browser reads the same tree with and without the end tags. Source:
+// the parser of golang.org/x/net/html.
+func TestLean(t *testing.T) {
+	for _, s := range []string{
+		"<ul><li>a</li>\n<li><p>b</p><p>c</p></li></ul><dl><dt>x</dt><dd>y</dd></dl>",
+		"<div><p>a</p>text</div><table><thead><tr><th>a</th></tr></thead><tbody>\n<tr><td>b</td></tr>\n</tbody><tfoot><tr><td>c</td></tr></tfoot></table>",
+		"<blockquote><p>a</p></blockquote><ul><li><p>a</p><ul><li>b</li></ul></li></ul><div><p>a</p>\n</div>",
+	} {
+		tree := func(s string) string {
+			doc, err := nethtml.Parse(strings.NewReader(s))
+			require.NoError(t, err)
+			var b bytes.Buffer
+			require.NoError(t, nethtml.Render(&b, doc))
+			return strings.ReplaceAll(b.String(), "\n", "")
+		}
+		short := string(lean([]byte(s)))
+		require.Less(t, len(short), len(s))
+		require.Equal(t, tree(s), tree(short))
+	}
+}

@@ -28,7 +28,7 @@ var css string
 
 // Write writes the page. The error is that of w.
 func Write(w io.Writer, d *render.Document) error {
-	p := &page{d: d}
+	p := &page{d: d, said: map[string]saying{}}
 	p.Grow(1 << 16)
 	p.head()
 	p.front()
@@ -38,6 +38,9 @@ func Write(w io.Writer, d *render.Document) error {
 	p.back()
 	p.s("</main>\n")
 	p.foot()
+	body := lean(p.Bytes())
+	p.Reset()
+	p.Write(body)
 	p.s(`<script type="application/json" id=data>`, data(p.d.Live), "</script>\n<script>", script, "</script>\n")
 	p.s("</body>\n</html>\n")
 	_, err := w.Write(p.Bytes())
@@ -47,7 +50,8 @@ func Write(w io.Writer, d *render.Document) error {
 // page is the page as far as it is written.
 type page struct {
 	bytes.Buffer
-	d *render.Document
+	d    *render.Document
+	said map[string]saying // by the address of a step
 }
 
 // s writes markup.
@@ -145,9 +149,22 @@ func sheet(d *render.Document) string {
 	}
 	return ":root{" + colours(false) + "}\n" +
 		"@media screen and (prefers-color-scheme:dark){:root{" + colours(true) + "}}\n" +
-		css +
+		plain(css) +
 		"@page{margin:13mm 12mm 16mm;@bottom-left{content:\"" + cssText(foot) + "\";font-size:7.5pt;width:85%}" +
 		"@bottom-right{content:counter(page) \" / \" counter(pages);font-size:8pt}}\n"
+}
+
+// plain leaves the comments and line ends of a style sheet out.
+func plain(css string) string {
+	var b strings.Builder
+	for {
+		before, after, found := strings.Cut(css, "/*")
+		b.WriteString(before)
+		if !found {
+			return strings.ReplaceAll(strings.ReplaceAll(b.String(), "\n", ""), "  ", "")
+		}
+		_, css, _ = strings.Cut(after, "*/")
+	}
 }
 
 // cssText is text inside a quoted CSS string: all but letters, digits and a few

@@ -3,7 +3,6 @@ package html
 import (
 	_ "embed"
 	"encoding/json"
-	"strings"
 
 	"fettle/calc"
 	"fettle/render"
@@ -41,23 +40,4 @@ func data(l *render.Live) string {
 		panic("internal error: " + err.Error())
 	}
 	return string(b)
-}
-
-// small leaves out comments and the blanks that begin lines. It goes by lines: a
-// comment of the scripts stands on a line of its own, or after two blanks or a
-// code character and " // ".
-func small(script string) string {
-	var b strings.Builder
-	for line := range strings.Lines(script) {
-		line = strings.TrimSpace(line)
-		if line == "" || strings.HasPrefix(line, "//") {
-			continue
-		}
-		if i := strings.LastIndex(line, " // "); i >= 0 {
-			line = strings.TrimRight(line[:i], " ")
-		}
-		b.WriteString(line)
-		b.WriteByte('\n')
-	}
-	return b.String()
 }

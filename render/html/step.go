@@ -44,6 +44,7 @@ func (p *page) step(s *render.Step, level int) {
 	for i := range s.Messages {
 		p.message(&s.Messages[i])
 	}
+	rest := p.Len()
 	p.needs(s)
 	if s.Text != nil {
 		p.s(`<div class=text>`)
@@ -67,6 +68,7 @@ func (p *page) step(s *render.Step, level int) {
 		p.s("</div>")
 	}
 	p.figures(s.Figures)
+	p.once(s, rest)
 	p.s("</div>\n")
 	if side {
 		p.s(`<div class=side>`)
@@ -88,6 +90,31 @@ func (p *page) step(s *render.Step, level int) {
 	p.s("</article>\n")
 }
 
+// once leaves out what a step says in the very words of the same step at an earlier
+// place: the sheet stays short, and the script puts it back. Messages, numbers to
+// set and boxes stand at each place.
+func (p *page) once(s *render.Step, from int) {
+	if s.Place == "" || s.Hold != nil {
+		return
+	}
+	text := p.String()[from:]
+	first, ok := p.said[s.Address]
+	switch {
+	case !ok:
+		p.said[s.Address] = saying{s.Place, s.ID, text}
+	case first.text == text && len(text) > 60:
+		p.Truncate(from)
+		p.s("<p class=as")
+		p.a("data-as", first.id)
+		p.s(">")
+		p.t(words.AsAt(first.place))
+		p.s("</p>")
+	}
+}
+
+// saying is what a step says at the first of its places.
+type saying struct{ place, id, text string }
+
 // nests reports steps inside the step.
 func nests(s *render.Step) bool {
 	for _, o := range s.Otherwise {
@@ -100,13 +127,17 @@ func nests(s *render.Step) bool {
 
 // rail is the number, the box to tick and the initials.
 func (p *page) rail(s *render.Step) {
+	if !s.Record {
+		p.s(`<label class=rail><b>`)
+		p.t(s.Number)
+		p.s(`</b><input type=checkbox>`, words.Done, "</label>")
+		return
+	}
 	p.s(`<div class=rail><label><b>`)
 	p.t(s.Number)
 	p.s(`</b><input type=checkbox>`, words.Done, "</label>")
-	if s.Record {
-		p.input(words.Initials, "")
-	}
-	p.s("</div>\n")
+	p.input(words.Initials, "")
+	p.s("</div>")
 }
 
 // flags are the few words that change how a step is done.
@@ -145,11 +176,7 @@ func (p *page) message(m *render.Message) {
 	if !m.Short {
 		class += " full"
 	}
-	p.s(`<div class="`, class, `"><b>`)
-	if m.Word != "notice" {
-		p.s(alertSign)
-	}
-	p.s(words.Signal(m.Word), "</b><p>")
+	p.s(`<div class="`, class, `"><b>`, words.Signal(m.Word), "</b><p>")
 	if m.From != "" {
 		p.t(m.From + ": ")
 	}
@@ -168,13 +195,12 @@ func (p *page) message(m *render.Message) {
 	p.s("</p></div>")
 }
 
-// The sign of a safety message is a triangle with a mark of exclamation, as in
-// ANSI Z535 and ISO 7010 W001; that of a stop is an octagon.
+// The sign of a safety message, a triangle with a mark of exclamation as in ANSI
+// Z535 and ISO 7010 W001, is drawn by the style sheet; that of a stop is an octagon.
 const (
-	signs = `<svg width="0" height="0" aria-hidden=true class=signs><symbol id=sign-alert viewBox="0 0 24 24"><path fill="currentColor" fill-rule="evenodd" d="M12 1 23.5 22H.5zM10.9 8.5h2.2v7h-2.2zm0 8.7h2.2v2.2h-2.2z"/></symbol>` +
+	signs = `<svg width="0" height="0" aria-hidden=true class=signs>` +
 		`<symbol id=sign-stop viewBox="0 0 68 68"><path fill="none" stroke="currentColor" stroke-width="4" d="M21 3h26l18 18v26L47 65H21L3 47V21z"/><text x="34" y="40" text-anchor="middle" font-size="17" font-weight="800" fill="currentColor">STOP</text></symbol></svg>`
-	alertSign = `<svg aria-hidden=true><use href="#sign-alert"/></svg>`
-	stopSign  = `<svg aria-hidden=true><use href="#sign-stop"/></svg>`
+	stopSign = `<svg aria-hidden=true><use href="#sign-stop"/></svg>`
 )
 
 // needs are what to wear and use, and the facts of the step.

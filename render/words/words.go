@@ -193,6 +193,9 @@ func AfterStep(time, steps string) string {
 	return time + " after " + steps
 }
 
+// AsAt says that a step is done as at another place.
+func AsAt(place string) string { return "As at: " + place + "." }
+
 // TightenTo labels a torque.
 const TightenTo = "Tighten to"
 

@@ -16,7 +16,7 @@ const fettleEngine = (live, words) => {
   "use strict";
   const calc = fettleCalc(live.units, live.partners);
   const EXACT = -1;
-  const specs = new Map(live.values.map((v) => [v.key, v]));
+  const specs = new Map(live.values.map((v) => [v.key, { ...v, place: (/\["(.*)"\]$/s.exec(v.key) || [])[1] }]));
   const fits = new Map();
   let given, memo;
   const give = (known) => { given = known; memo = new Map(); };
@@ -245,7 +245,7 @@ const fettleEngine = (live, words) => {
     if (unit === undefined) unit = units[0] === undefined ? 0 : units[0];
     const got = { num, unit, decimals };
     let beyond;
-    for (const tool of reads.tools || []) {
+    for (const tool of (reads.tools || []).map((i) => live.tools[i])) {
       const { low, high } = calc.evaluate(tool.range);
       if (!(low && calc.compare(got, low) < 0) && !(high && calc.compare(got, high) > 0)) { beyond = undefined; break; }
       beyond = say("beyond", calc.show(got), tool.name, calc.show({ low, high }));

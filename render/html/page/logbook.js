@@ -88,11 +88,26 @@ const fettleLogbook = (() => {
   const text = (book) => book.lines.map((l) => encode(l.entry) + "\n").join("");
 
   const kinds = ["start", "revision", "reading", "done", "refused", "undone", "release", "piece", "correction", "note"];
+  // Which kinds must have a field, and which may.
+  const work = ["reading", "done", "refused", "undone", "release"];
+  const fields = {
+    serial: [["start"]], manual: [["start"]], revision: [["start", "revision"]], digest: [["start", "revision"]], options: [[], ["start"]],
+    step: [work, ["note"]], place: [[], [...work, "note"]], part: [["piece"]], size: [["piece"]],
+    values: [["reading", "piece"], ["correction"]], tool: [[], ["reading", "piece", "correction"]],
+    instrument: [[], ["reading", "piece", "correction"]], role: [["release"]], line: [["correction"]],
+    text: [["refused", "correction", "note"], ["start", "revision", "reading", "done", "undone", "release", "piece"]],
+  };
+  const stamp = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}(\.\d{1,9})?(Z|[+-]\d{2}:\d{2})$/;
+  const isDigest = (text) => /^[0-9a-f]{64}$/.test(text);
+  const sound = (e) => kinds.includes(e.kind) && e.by && e.by.trim() && stamp.test(e.at) && !Number.isNaN(Date.parse(e.at))
+    && Object.entries(fields).every(([name, [must, may]]) =>
+      (bare(e[name]) ? !must.includes(e.kind) : must.includes(e.kind) || (may || []).includes(e.kind)))
+    && e.prev.every((p, i) => isDigest(p) && (i === 0 || e.prev[i - 1] < p))
+    && (bare(e.digest) || isDigest(e.digest)) && (bare(e.line) || isDigest(e.line)) && !(e.values || []).includes("");
   const entryOf = (line) => {
     try {
       const entry = JSON.parse(line);
-      const sound = kinds.includes(entry.kind) && entry.by && !Number.isNaN(Date.parse(entry.at)) && Array.isArray(entry.prev);
-      return sound && encode(entry) === line ? entry : undefined;
+      return sound(entry) && encode(entry) === line ? entry : undefined;
     } catch { return undefined; }
   };
   const parse = (text) => {

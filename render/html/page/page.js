@@ -18,12 +18,20 @@
     return el;
   };
 
+  // What was printed once for several places stands at each of them here.
+  for (const as of all(".as")) {
+    const twin = document.getElementById(as.dataset.as);
+    as.replaceWith(...all(":scope > .say > *", twin).filter((el) => !el.matches("h3,h4,h5,h6,.flags,.message")).map((el) => el.cloneNode(true)));
+  }
+
   // Cards, in the order of the work.
   const keyed = (key, place) => (place === undefined ? key : key + '["' + place + '"]');
   let outer;
   const cards = all("article").map((el) => {
-    const [key, at] = el.id.split("--"), extra = live.cards[el.id] || {}, place = at === undefined ? undefined : live.places[at];
+    const [key, at] = el.id.split("--"), extra = { ...live.cards[el.id] }, place = at === undefined ? undefined : live.places[at];
     const read = all(":scope > .side > .read", el).concat(all(":scope > .wide > .pick", el));
+    extra[live.kinds[key.split(".")[1]]] = true; // reads, works or judges
+    extra.inner = !!el.closest(".otherwise");
     let keys = extra.visits ? extra.visits.map((p) => keyed(key, p)) : [keyed(key, place)];
     if (extra.reads) keys = [...new Set(read.flatMap((r) => keysOf(r)))];
     const heading = el.querySelector("h3,h4,h5,h6");
@@ -435,7 +443,8 @@
     const text = fettleLogbook.text(build.book);
     const told = (saved) => saved.then(() => set(kept, words.kept), () => set(kept, words.unkept));
     if (text !== written) {
-      told(store.save("book", text));
+      const lines = build.book.lines.length;
+      told(store.save("book", text).then(() => { document.body.dataset.kept = lines; }));
       written = text;
     }
     const fields = loose.map((box) => (box.type === "checkbox" ? box.checked : box.value));
