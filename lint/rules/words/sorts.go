@@ -125,4 +125,3 @@ func sortOf(verb string, object []prose.Word) (s sort, loose bool) {
 	}
 	return "", true
 }
-
