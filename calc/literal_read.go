@@ -190,10 +190,14 @@ func (p *literalParser) rangeTo(a side, difference bool) Literal {
 	if !ok || p.lost {
 		return Literal{}
 	}
+	said := len(p.problems)
 	if !p.oneSystem(low, high, a, b) {
 		return Literal{}
 	}
 	switch c := low.Cmp(*high); {
+	case c > 0 && len(p.problems) > said: // in two systems, which is why
+		p.lost = true
+		return Literal{}
 	case c > 0:
 		return p.fail(p.problemBackwards(a, b))
 	case c == 0:
