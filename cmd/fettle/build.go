@@ -17,6 +17,7 @@ import (
 	"fettle/render/html"
 	"fettle/render/json"
 	"fettle/render/markdown"
+	"fettle/render/pdf"
 )
 
 // writers are the formats of a checklist.
@@ -24,6 +25,7 @@ var writers = map[string]func(io.Writer, *render.Document) error{
 	"html":     html.Write,
 	"markdown": markdown.Write,
 	"json":     json.Write,
+	"pdf":      pdf.Write,
 }
 
 func formats() string {
@@ -41,7 +43,8 @@ func buildCommand() *cobra.Command {
 	c := &cobra.Command{
 		Use:   "build [folder]",
 		Short: "Make a checklist of a manual",
-		Long: `Build makes a checklist of a manual: a page, Markdown or JSON. Where readings
+		Long: `Build makes a checklist of a manual: a page, Markdown, JSON, or a PDF through an
+installed Chromium. Where readings
 are given, the values that rest on them are worked out; otherwise there are
 blanks to fill in.
 

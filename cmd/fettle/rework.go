@@ -6,9 +6,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"fettle/bench/logbook"
-	"fettle/bench/revision"
 	"fettle/bench/rework"
-	"fettle/lang/model"
 )
 
 func reworkCommand() *cobra.Command {
@@ -40,7 +38,11 @@ renewed, what is done or read again. It marks nothing done.`,
 			if err != nil {
 				return err
 			}
-			issued, err := issuedBy(c, manual)
+			home, err := locate(c, []string{manual})
+			if err != nil {
+				return fmt.Errorf("%w; name the manual's folder with --manual", err)
+			}
+			issued, err := home.issued()
 			if err != nil {
 				return err
 			}
@@ -62,24 +64,4 @@ renewed, what is done or read again. It marks nothing done.`,
 	c.Flags().StringVar(&format, "format", "text", "text or json")
 	c.Flags().StringVar(&manual, "manual", "", "the manual's folder, which holds the issued revisions (default: NEW)")
 	return c
-}
-
-// issuedBy finds the revisions that were issued in a manual's folder, by digest.
-func issuedBy(c *cobra.Command, folder string) (func(digest string) *model.Manual, error) {
-	p, err := locate(c, []string{folder})
-	if err != nil {
-		return nil, fmt.Errorf("%w; name the manual's folder with --manual", err)
-	}
-	history, err := revision.History(p.root.FS(), p.dir)
-	if err != nil {
-		return nil, err
-	}
-	return func(digest string) *model.Manual {
-		for _, i := range history {
-			if i.Digest == digest {
-				return i.Model
-			}
-		}
-		return nil
-	}, nil
 }
