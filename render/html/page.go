@@ -28,7 +28,16 @@ var css string
 
 // Write writes the page. The error is that of w.
 func Write(w io.Writer, d *render.Document) error {
-	p := &page{d: d, said: map[string]saying{}}
+	return write(w, &page{d: d, said: map[string]saying{}})
+}
+
+// Paper is Write without what a screen needs, for printing.
+func Paper(w io.Writer, d *render.Document) error {
+	return write(w, &page{d: d, said: map[string]saying{}, paper: true})
+}
+
+func write(w io.Writer, p *page) error {
+	d := p.d
 	p.Grow(1 << 16)
 	p.head()
 	p.front()
@@ -41,7 +50,9 @@ func Write(w io.Writer, d *render.Document) error {
 	body := lean(p.Bytes())
 	p.Reset()
 	p.Write(body)
-	p.s(`<script type="application/json" id=data>`, data(p.d.Live), "</script>\n<script>", script, "</script>\n")
+	if !p.paper {
+		p.s(`<script type="application/json" id=data>`, data(p.d.Live), "</script>\n<script>", script, "</script>\n")
+	}
 	p.s("</body>\n</html>\n")
 	_, err := w.Write(p.Bytes())
 	return err
@@ -52,6 +63,8 @@ type page struct {
 	bytes.Buffer
 	d    *render.Document
 	said map[string]saying // by the address of a step
+
+	paper bool
 }
 
 // s writes markup.
@@ -121,6 +134,13 @@ func (p *page) el(open, text string) {
 
 func (p *page) head() {
 	style := sheet(p.d)
+	if p.paper { // a printer's own dialog asks for its paper; a file must say
+		size := "A4"
+		if p.d.Units == "inch" {
+			size = "letter"
+		}
+		style += "@page{size:" + size + "}\n"
+	}
 	hash := func(s string) string {
 		sum := sha256.Sum256([]byte(s))
 		return "sha256-" + base64.StdEncoding.EncodeToString(sum[:])
