@@ -8,6 +8,8 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"fettle/bench"
+	"fettle/bench/rework"
 	"fettle/calc"
 	"fettle/calc/fn"
 	"fettle/lang/reference"
@@ -16,15 +18,21 @@ import (
 )
 
 func explainCommand() *cobra.Command {
-	return &cobra.Command{
+	var given givenFlags
+	trace := ""
+	c := &cobra.Command{
 		Use:   "explain [name]",
 		Short: "Explain a rule, a block, a kind of step, a function or a unit",
 		Example: `  fettle explain fastening/never-tightened
   fettle explain torque
   fettle explain wrench_setting
-  fettle explain lb·ft`,
+  fettle explain lb·ft
+  fettle explain --trace crankshaft.torque.aft_bolts procedures/sedge_2`,
 		Args: cobra.MaximumNArgs(1),
 		RunE: func(c *cobra.Command, args []string) error {
+			if trace != "" {
+				return explainTrace(c, args, trace, &given)
+			}
 			if len(args) == 0 {
 				return explainAll(c.OutOrStdout())
 			}
@@ -36,6 +44,37 @@ func explainCommand() *cobra.Command {
 			return err
 		},
 	}
+	c.Flags().StringVar(&trace, "trace", "", "a step of the manual in the folder: show the bench at that moment")
+	given.add(c)
+	return c
+}
+
+// explainTrace shows what is on, what is covered and by what, when a step begins.
+func explainTrace(c *cobra.Command, args []string, address string, given *givenFlags) error {
+	p, err := locate(c, args)
+	if err != nil {
+		return err
+	}
+	m, _, err := p.current(c)
+	if err != nil {
+		return err
+	}
+	g, err := given.read(c, m)
+	if err != nil {
+		return err
+	}
+	name, place, _ := strings.Cut(address, "[")
+	n := m.Find(name)
+	if n == nil || n.Step == nil {
+		return fmt.Errorf("--trace %s: this manual has no such step; write procedure.kind.label, such as close.torque.cover", address)
+	}
+	t := bench.Run(m, rework.Choice(m, g))
+	act := t.Find(n.Step, strings.Trim(place, `"]'`))
+	if act < 0 {
+		return fmt.Errorf("--trace %s: the step is not done with these options", address)
+	}
+	_, err = io.WriteString(c.OutOrStdout(), t.Scene(act))
+	return err
 }
 
 // explain gives the text that the reference pages hold under the name.
