@@ -28,8 +28,11 @@ var unread = map[string]bool{
 // must be sorted.
 func withoutConsequences(m *model.Manual, all diag.List) diag.List {
 	all = firstOfLine(all)
+	for _, f := range follows {
+		all = f.withoutEffects(m, all)
+	}
 	broken := damaged(m, all)
-	if len(broken.extents) == 0 {
+	if len(broken.nodes) == 0 {
 		return all
 	}
 	var kept diag.List
@@ -41,9 +44,36 @@ func withoutConsequences(m *model.Manual, all diag.List) diag.List {
 	return kept
 }
 
-// ofTheWhole are the rules that say that nothing in the manual names a thing:
-// they wait until all of it can be read.
-var ofTheWhole = map[string]bool{"kit/unused-entry": true, "values/never-used": true}
+// ofTheWhole are the rules that say that nothing in the manual names a thing, or
+// work with numbers from all over it: they wait until all of it can be read.
+var ofTheWhole = map[string]bool{"kit/unused-entry": true, "values/never-used": true, "values/example-fails": true}
+
+// follow says which rule is quiet where another has found the cause.
+type follow struct {
+	cause, effect string
+	there         bool // only in the step or entry where the cause stands
+}
+
+var follows = []follow{
+	{"units/target-outside-range", "values/example-fails", false},      // the pick aims at the wrong number
+	{"values/division-by-zero", "measure/instrument-too-coarse", true}, // close to zero no instrument is fine enough
+}
+
+func (x follow) withoutEffects(m *model.Manual, all diag.List) diag.List {
+	caused := slices.DeleteFunc(slices.Clone(all), func(f diag.Finding) bool { return f.Rule != x.cause })
+	if len(caused) == 0 || !slices.ContainsFunc(all, func(f diag.Finding) bool { return f.Rule == x.effect }) {
+		return all
+	}
+	w := &wreck{}
+	m.EachNode(func(n *model.Node) {
+		if n.Step != nil && slices.ContainsFunc(caused, func(f diag.Finding) bool { return n.Extent.Contains(f.Span) }) {
+			w.extents = append(w.extents, n.Extent)
+		}
+	})
+	return slices.DeleteFunc(all, func(f diag.Finding) bool {
+		return f.Rule == x.effect && (!x.there || w.covers(f))
+	})
+}
 
 // firstOfLine keeps one finding on each line that could not be read: the first
 // that says more than that.
@@ -107,7 +137,7 @@ func (w *wreck) covers(f diag.Finding) bool {
 }
 
 // kept are the rules of the reader that leave a value all the same.
-var kept = map[string]bool{"units/decimal-comma": true, "units/hyphen-for-range": true, "units/two-systems": true}
+var kept = map[string]bool{"units/decimal-comma": true, "units/hyphen-for-range": true}
 
 // loses reports that something that the work rests on could not be read: then the
 // bench cannot tell what is done to what.
@@ -142,8 +172,17 @@ func damaged(m *model.Manual, all diag.List) *wreck {
 		return w
 	}
 	look := func(n *model.Node) {
-		if n.Def.Steps && n.Step == nil || n == m.Node {
-			return // what stands in it is looked at by itself
+		if n.Def.Steps && n.Step == nil { // its steps are looked at by themselves
+			for _, f := range faults[n.File] {
+				if n.Extent.Contains(f.Span) && !slices.ContainsFunc(n.Steps, func(s *model.Step) bool { return s.Extent.Contains(f.Span) }) {
+					w.nodes = append(w.nodes, n)
+					return
+				}
+			}
+			return
+		}
+		if n == m.Node {
+			return
 		}
 		for _, f := range faults[n.File] {
 			if n.Extent.Contains(f.Span) {

@@ -51,6 +51,7 @@ func (w *stepWriter) pick() {
 	if problem := w.env.Problem(s, place); problem != nil {
 		p.Problem = problem.Message + " " + problem.Reason
 	}
+	p.Served = w.served(s, place)
 	w.out.Pick = p
 	if w.draws[from] == 1 { // another choice would take pieces that the table counts on
 		p.Table, p.By = w.table(s, place)
@@ -110,6 +111,33 @@ func (l *lowering) countDraws() {
 			}
 		}
 	})
+}
+
+// served is which starts the kit serves, nil where nobody says which are likely.
+func (w *stepWriter) served(s *model.Step, place string) *Served {
+	cover, err := w.plan.Cover(s, place)
+	if err != nil {
+		return nil
+	}
+	amount := func(low, high *big.Rat) Amount {
+		d := decimalsOf([]calc.FitRegion{{FitInterval: calc.FitInterval{Low: low, High: high}}})
+		from, to := calc.NewQuantity(low, cover.Unit, d), calc.NewQuantity(high, cover.Unit, d)
+		return *w.limits(calc.Limits{Low: &from, High: &to})
+	}
+	low, high := cover.Low.In(cover.Unit).Num(), cover.High.In(cover.Unit).Num()
+	width := new(big.Rat).Sub(high, low)
+	if width.Sign() <= 0 {
+		return nil
+	}
+	part := func(r *big.Rat) float64 {
+		f, _ := new(big.Rat).Quo(new(big.Rat).Sub(r, low), width).Float64()
+		return f
+	}
+	out := &Served{Range: amount(low, high)}
+	for _, g := range cover.Gaps {
+		out.Gaps = append(out.Gaps, Gap{amount(g.Low, g.High), part(g.Low), part(g.High)})
+	}
+	return out
 }
 
 // table is the pack for each likely start, so that a builder without a computer

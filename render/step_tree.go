@@ -155,7 +155,20 @@ type Pick struct {
 	Pack    string   `json:"pack,omitempty"`    // as chosen: "2 × 0.30 mm, 1 × 0.20 mm"
 	Problem string   `json:"problem,omitempty"` // why nothing could be chosen
 	By      string   `json:"by,omitempty"`      // the reading that Table goes by; "" for Start
+	Served  *Served  `json:"-"`                 // which starts the whole kit serves
 	Table   []Serve  `json:"table,omitempty"`   // the pack for each likely start, where it can be said beforehand
+}
+
+// Served is which of the likely starts the whole kit serves.
+type Served struct {
+	Range Amount
+	Gaps  []Gap // in order
+}
+
+// Gap is a stretch of starts for which no pack fits.
+type Gap struct {
+	Range    Amount
+	From, To float64 // as a part of the whole range, for a picture
 }
 
 // Sized is a size with the pieces taken of it.

@@ -78,7 +78,7 @@ func (d *decoder) fill(n *model.Node, sb *syntax.Block) {
 	}
 	d.fillAttrs(n, sb)
 	if n.Def == entry.Size {
-		d.sizeLabel(n)
+		d.sizeLabel(n, sb)
 	}
 }
 

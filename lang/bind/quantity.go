@@ -39,6 +39,7 @@ func (d *decoder) quantity(s *syntax.String, ctx calc.Context) *calc.Literal {
 		return lit
 	}
 	lit, problems := calc.ParseLiteral(text, ctx)
+	first := len(d.out)
 	for i := range problems {
 		p := &problems[i]
 		f := diag.Finding{Rule: p.Rule, Message: p.Message, Reason: p.Reason, Remedy: p.Remedy,
@@ -47,7 +48,12 @@ func (d *decoder) quantity(s *syntax.String, ctx calc.Context) *calc.Literal {
 			f.Fixes = []diag.Fix{{Title: "Write " + applied(text, p.Edit), Sure: p.Edit.Sure,
 				Edits: []diag.Edit{{Span: s.Source(int(p.Edit.Start), int(p.Edit.End)), New: p.Edit.New}}}}
 		}
-		d.add(f)
+		if !joined(d.out[first:], f) {
+			d.add(f)
+		}
+		if p.Rule == calc.RuleTwoSystems {
+			lit = calc.Literal{} // one of the two units is a slip, and nobody knows which
+		}
 	}
 	if !lit.Valid() {
 		return nil
@@ -66,6 +72,22 @@ func (d *decoder) quantity(s *syntax.String, ctx calc.Context) *calc.Literal {
 type written struct {
 	text string
 	ctx  calc.Context
+}
+
+// joined adds what is wrong in the same way in one quantity, such as a second
+// comma, to what has been said of it.
+func joined(said diag.List, f diag.Finding) bool {
+	for i := range said {
+		old := &said[i]
+		if old.Rule != f.Rule || len(old.Fixes) != 1 || len(f.Fixes) != 1 || old.Fixes[0].Sure != f.Fixes[0].Sure {
+			continue
+		}
+		old.Fixes[0].Title = old.Remedy
+		old.Fixes[0].Edits = append(old.Fixes[0].Edits, f.Fixes[0].Edits...)
+		old.Related = append(old.Related, diag.Related{Span: f.Span, Message: f.Message})
+		return true
+	}
+	return false
 }
 
 func applied(text string, e *calc.Edit) string {
@@ -133,9 +155,24 @@ func (d *decoder) quantityAttr(n *model.Node, def *schema.Attr, s *syntax.String
 		d.find("units/bare-number", s.Inner(), "“"+s.Inner().Text()+"” has no unit.", "A builder would have to guess the unit.", "Add the unit.")
 		return nil
 	}
+	if w.hasDim && w.dim.IsPoint() && !w.diff && frozen(lit) {
+		d.find("units/temperature-for-difference", s.Inner(), "“"+s.Inner().Text()+"” is a difference, or colder than any workshop goes.",
+			"80 K warmer and 80 K on the scale of kelvins are not the same thing.", "Write the temperature in °C.")
+		return nil
+	}
 	v := literalValue(lit)
 	return &model.Formula{Expr: calc.NewConst(v, "", at(s.Span())), Const: v, Literal: lit}
 }
+
+// frozen reports a temperature in kelvins that no workshop reaches.
+func frozen(l *calc.Literal) bool {
+	q := l.Any()
+	return q.Unit.UCUM == "K" && q.Num().Cmp(coldest) < 0
+}
+
+// coldest is about the boiling point of nitrogen, 77 K, and well above: dry ice is
+// at 195 K.
+var coldest = big.NewRat(150, 1)
 
 // wanted is what the definition, or the reading that the step takes, asks for.
 func (d *decoder) wanted(n *model.Node, def *schema.Attr) want {
@@ -157,12 +194,78 @@ func (d *decoder) wanted(n *model.Node, def *schema.Attr) want {
 				w.dim, w.hasDim = calc.Plain, true
 			}
 		}
+	case n.Def == entry.Limit && def.Name == "range":
+		if dim, ok := d.ahead(n, "target"); ok && dim != calc.Plain {
+			w.dim, w.hasDim = dim, true
+		}
+	case n.Def == entry.Tool && (def.Name == "range" || def.Name == "resolution" || def.Name == "accuracy"):
+		if dim, ok := d.toolReads(n); ok {
+			w.dim, w.hasDim = dim, true
+			if def.Diff {
+				w.dim = difference(dim)
+			}
+		}
 	case n.Def == entry.Limit && def.Name == "target":
 		if r, ok := n.Limits("range", ""); ok {
 			w.dim, w.hasDim = r.Type().Dim, true
 		}
 	}
 	return w
+}
+
+// block is what a node that is being read was written as.
+func (d *decoder) block(n *model.Node) *syntax.Block {
+	for i := len(d.open) - 1; i >= 0; i-- {
+		if d.open[i].node == n {
+			return d.open[i].block
+		}
+	}
+	return nil
+}
+
+// ahead is the dimension of an attribute that may stand behind the one that is read.
+func (d *decoder) ahead(n *model.Node, name string) (calc.Dim, bool) {
+	if sb := d.block(n); sb != nil {
+		if a := sb.Attr(name); a != nil {
+			if s, ok := a.Expr.(*syntax.String); ok {
+				if lit := d.silently(s); lit != nil {
+					return lit.Dim(), true
+				}
+			}
+		}
+	}
+	return calc.Dim{}, false
+}
+
+// toolReads is the dimension of all that an instrument reads, where that is one; a
+// count may do without a unit.
+func (d *decoder) toolReads(n *model.Node) (calc.Dim, bool) {
+	sb := d.block(n)
+	if sb == nil {
+		return calc.Dim{}, false
+	}
+	word := func(name string) string {
+		if a := sb.Attr(name); a != nil {
+			if s, ok := a.Expr.(*syntax.String); ok {
+				text, _ := s.Literal()
+				return text
+			}
+		}
+		return ""
+	}
+	reads, _ := entry.Instrument(word("kind"))
+	if w := word("reads"); w != "" {
+		reads = []string{w}
+	}
+	var one calc.Dim
+	for i, w := range reads {
+		dim, ok := entry.ReadingDim(w)
+		if !ok || i > 0 && dim != one {
+			return calc.Dim{}, false
+		}
+		one = dim
+	}
+	return one, len(reads) > 0 && one != calc.Counted
 }
 
 func difference(d calc.Dim) calc.Dim {
@@ -197,11 +300,37 @@ func (d *decoder) fits(n *model.Node, def *schema.Attr, x calc.Expr, w want, e s
 		return false
 	}
 	if w.hasDim && !w.dim.Fits(t.Dim) && def.Type != schema.Condition {
+		if t.Dim == calc.Plain && d.bare(n, def, w, e) {
+			return false
+		}
 		d.find("units/wrong-dimension", e.Span(), "`"+def.Name+"` must be "+w.dim.String()+", and this is "+t.Dim.String()+".",
 			"Nobody can set or read it.", "Check what the value is, and its unit.")
 		return false
 	}
 	return true
+}
+
+// bare reports a number without a unit where it was written: in the attribute, or
+// in the limit that the attribute names.
+func (d *decoder) bare(n *model.Node, def *schema.Attr, w want, e syntax.Expr) bool {
+	const reason, remedy = "A builder would have to guess the unit.", "Add the unit."
+	switch e := bare(e).(type) {
+	case *syntax.Number:
+		d.find("units/bare-number", e.Span(), "“"+e.Span().Text()+"” has no unit; "+w.dim.String()+" is wanted here.", reason, "Write it in quotes, with its unit.")
+		return true
+	case *syntax.Traversal:
+		if e.Root != entry.Limit.Name || len(e.Steps) == 0 {
+			return false
+		}
+		limit := d.m.Find("limit." + e.Steps[0].Name)
+		if limit == nil || limit.Attr("range") == nil {
+			return false
+		}
+		d.add(diag.Finding{Rule: "units/bare-number", Span: limit.At("range"), Message: "The limit “" + limit.Title() + "” has no unit, and " + w.dim.String() + " is judged by it.",
+			Reason: reason, Remedy: remedy, Related: []diag.Related{{Span: e.Span(), Message: "It is used here."}}})
+		return true
+	}
+	return false
 }
 
 func at(s source.Span) calc.Span { return calc.Span{Start: s.Start, End: s.End} }
@@ -222,8 +351,8 @@ func plainNumber(text string) (calc.Quantity, bool) {
 }
 
 // sizeLabel reads the label of a size as its value, where `is` does not say.
-func (d *decoder) sizeLabel(n *model.Node) {
-	if n.Has("is") || len(n.ID) == 0 {
+func (d *decoder) sizeLabel(n *model.Node, sb *syntax.Block) {
+	if sb.Attr("is") != nil || len(n.ID) == 0 {
 		return
 	}
 	lit, problems := calc.ParseLiteral(n.ID, calc.Context{Gallon: d.gallon})
@@ -236,6 +365,12 @@ func (d *decoder) sizeLabel(n *model.Node) {
 	}
 	for _, p := range problems {
 		d.find(p.Rule, n.Name, p.Message, p.Reason, p.Remedy)
+	}
+	if lit.Dim() == calc.Plain {
+		d.find("units/bare-number", n.Name, "“"+n.ID+"” has no unit.", "A size is labelled with its value, and a builder would have to guess the unit.",
+			`Add the unit, or say with is = "…" how large a piece of that name is.`)
+		n.Damaged = true
+		return
 	}
 	v := literalValue(&lit)
 	f := &model.Formula{Expr: calc.NewConst(v, "", at(n.Name)), Const: v, Literal: &lit}

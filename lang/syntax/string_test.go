@@ -102,7 +102,7 @@ func TestWalkVisitsEverything(t *testing.T) {
 
 func TestRulesAreComplete(t *testing.T) {
 	for _, r := range Rules() {
-		require.Regexp(t, `^form/[a-z0-9-]+$`, r.Name)
+		require.Regexp(t, `^(form|values)/[a-z0-9-]+$`, r.Name)
 		require.NotZero(t, r.Severity)
 		require.NotEmpty(t, r.Reason)
 		require.NotEmpty(t, r.Remedy)

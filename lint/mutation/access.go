@@ -266,6 +266,21 @@ func neverFitted(w *Workshop) {
 }
 
 func neverJoins(w *Workshop) {
+	fitted := map[*model.Node]bool{}
+	for _, s := range w.Doing(kind.Joins) {
+		for _, p := range Does(s, kind.Joins) {
+			fitted[p] = true
+		}
+	}
+	if len(fitted) < 3 {
+		return // of so little neither half is the machine
+	}
+	var bases []*model.Node
+	for _, p := range w.Own("part") {
+		if !p.Has("sits_on") {
+			bases = append(bases, p)
+		}
+	}
 	board := "part \"side_board\" {\n  name = \"Side board\"\n}\n"
 	for _, s := range w.Doing(kind.Joins) {
 		p := Does(s, kind.Joins)
@@ -273,7 +288,7 @@ func neverJoins(w *Workshop) {
 			continue
 		}
 		if leaf(w, p[0]) && !p[0].Has("at_each") && len(p[0].AllRefs("sits_on")) == 1 && constant(p[0], "sits_on") && !p[0].Has("when") {
-			w.Put(Set(p[0], "sits_on", "part.side_board").And(InsertBefore(p[0], board)).At(p[0], s.Node), "%q goes on a board beside the machine", p[0].Title())
+			w.Put(Set(p[0], "sits_on", "part.side_board").And(InsertBefore(p[0], board)).At(append(bases, p[0], s.Node)...), "%q goes on a board beside the machine", p[0].Title())
 		}
 		// The step that brings a sub-assembly onto the machine is left out.
 		loaded := false

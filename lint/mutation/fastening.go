@@ -65,6 +65,14 @@ func (s *Sound) once() (fs []*model.Node, start, tighten map[*model.Node]*model.
 	return fs, start, tighten
 }
 
+// atEach is the line by which a step put in behind t stays in the group of t.
+func atEach(t *model.Step) string {
+	if !t.Has("at_each") {
+		return ""
+	}
+	return "    at_each = " + t.ValueSpan(t.Attr("at_each")).Text() + "\n"
+}
+
 // only lets a step be done at the first of its places, where nobody checks it.
 func (s *Sound) only(st *model.Step) *Change {
 	if st.Places == nil || st.Has("only") || s.checked(st) {
@@ -155,7 +163,9 @@ func tightenedAgain(w *Workshop) {
 		w.Put(InsertAfter(t.Node, again).At(f, t.Node), "%q twice", t.Title())
 		switch t.Word("from") {
 		case "tight":
-			w.Put(Unset(t.Node, "from").At(f), "%q not said to be a re-tightening", t.Title())
+			if i > 0 {
+				w.Put(Unset(t.Node, "from").At(f), "%q not said to be a re-tightening", t.Title())
+			}
 			w.Put(Set(t.Node, "from", `"loosened"`).At(f), "%q said to be loosened", t.Title())
 		case "loosened":
 			if i > 0 && does(all[i-1], kind.Slackens, f) {
@@ -172,9 +182,9 @@ func leftLoose(w *Workshop) {
 		i := slices.Index(all, t)
 		last := i == len(all)-1
 		if last && !t.Has("critical") && !w.inBranch(kind.Slackens, f) {
-			text := "  loosen \"" + t.ID + "_again\" {\n    title     = \"Slacken it again\"\n    fastening = fastening." + f.ID + "\n    by        = \"1/4 turn\"\n    takes     = \"1 min\"\n  }\n"
+			text := "  loosen \"" + t.ID + "_again\" {\n    title     = \"Slacken it again\"\n    fastening = fastening." + f.ID + "\n    by        = \"1/4 turn\"\n    takes     = \"1 min\"\n" + atEach(t) + "  }\n"
 			w.Put(InsertAfter(t.Node, text).At(f), "slacken it after %q", t.Title())
-			work := "  work \"" + t.ID + "_free\" {\n    title   = \"Free the part again\"\n    on      = [fastening." + f.ID + "]\n    loosens = [fastening." + f.ID + "]\n    takes   = \"1 min\"\n  }\n"
+			work := "  work \"" + t.ID + "_free\" {\n    title   = \"Free the part again\"\n    on      = [fastening." + f.ID + "]\n    loosens = [fastening." + f.ID + "]\n    takes   = \"1 min\"\n" + atEach(t) + "  }\n"
 			w.Put(InsertAfter(t.Node, work).At(f), "work that loosens it after %q", t.Title())
 		}
 		if last && i > 0 && does(all[i-1], kind.Slackens, f) {

@@ -9,7 +9,7 @@ import (
 )
 
 var kit = []*Class{
-	{"kit", "unknown part, tool, supply", []string{"kit/unknown-entry"}, unknownEntry},
+	{"kit", "unknown part, tool, supply", []string{"kit/unknown-entry", "values/unknown-reference"}, unknownEntry},
 	{"kit", "entry that nothing uses", []string{"kit/unused-entry", "access/never-fitted"}, unusedEntry},
 	{"kit", "two entries with one number", []string{"kit/number-twice"}, numberTwice},
 	{"kit", "one tool needed at two places", []string{"kit/tool-at-two-places"}, toolTwice},

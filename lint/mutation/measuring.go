@@ -107,7 +107,7 @@ func outsideInstrument(w *Workshop) {
 			"0.." + plus(*l.Low, times(width(l), 0.5), 1).String(),
 		}
 		for i, text := range ranges {
-			if i == 1 && l.Low.Sign() <= 0 || i == 0 && strings.Contains(with.Plain("kind"), "dial") {
+			if i == 1 && l.Low.Sign() <= 0 || i == 0 && (strings.Contains(with.Plain("kind"), "dial") || strings.Contains(with.Plain("kind"), "indicator")) {
 				continue
 			}
 			w.Put(w.Variant(s.Node, "tools", with, Set(with, "range", quote(text))), "%q with an instrument of %s", s.Title(), text)

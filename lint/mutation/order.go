@@ -109,7 +109,7 @@ func beforeSeat(w *Workshop) {
 			stack := f.AllRefs("stack")
 			at := slices.IndexFunc(stack, func(r model.Ref) bool { return r.To == p })
 			under := slices.IndexFunc(stack, func(r model.Ref) bool { return r.To == q })
-			if at >= 0 && under > at && under < len(stack)-1 { // p above q above something else
+			if at >= 0 && under > at && under < len(stack)-1 && !names(p, "sits_on", q) { // p above q above something else
 				w.Put(Swap(s.Node, next.Node).At(p, q, f), "%q before %q", next.Title(), s.Title())
 				break
 			}
@@ -290,7 +290,7 @@ func outOfTime(w *Workshop) {
 	}
 	for _, s := range w.steps {
 		p := Previous(s)
-		if p == nil || s.Has("after") || s.Has("within") || s.Kind.Yields != kind.Nothing || s.Index%5 != 2 || !p.Has("takes") {
+		if p == nil || optional(p) || optional(s) || s.Has("after") || s.Has("within") || s.Kind.Yields != kind.Nothing || s.Index%5 != 2 || !p.Has("takes") {
 			continue
 		}
 		address := p.Def.Name + "." + p.ID

@@ -30,18 +30,23 @@ type Sound struct {
 // Open reads the manual in the folder dir of root, and everything beside it
 // that a manual may draw on, into memory.
 func Open(root fs.FS, dir string) (*Sound, error) {
-	s := &Sound{Name: path.Base(dir), fsys: fstest.MapFS{}, dir: dir, known: map[string]int{}}
+	fsys := fstest.MapFS{}
 	err := fs.WalkDir(root, path.Dir(dir), func(name string, d fs.DirEntry, err error) error {
 		if err != nil || d.IsDir() {
 			return err
 		}
 		data, err := fs.ReadFile(root, name)
-		s.fsys[name] = &fstest.MapFile{Data: data}
+		fsys[name] = &fstest.MapFile{Data: data}
 		return err
 	})
 	if err != nil {
 		return nil, err
 	}
+	return open(path.Base(dir), fsys, dir)
+}
+
+func open(name string, fsys fstest.MapFS, dir string) (*Sound, error) {
+	s := &Sound{Name: name, fsys: fsys, dir: dir, known: map[string]int{}}
 	m, found, err := lang.Load(s.fsys, dir)
 	if err != nil {
 		return nil, err

@@ -135,7 +135,7 @@ func angleAlone(w *Workshop) {
 func slotTooWide(w *Workshop) {
 	for _, f := range w.Own("fastening") {
 		l, ok := f.Limits("torque", "")
-		if !f.Flag("to_slot") || !ok || l.Low == nil || l.High == nil {
+		if !f.Flag("to_slot") || f.Has("stages") || !ok || l.Low == nil || l.High == nil {
 			continue
 		}
 		mid := plus(*l.Low, times(width(l), 0.5), 1)
@@ -172,7 +172,7 @@ func lockMissing(w *Workshop) {
 	}
 	for _, f := range w.Own("fastening") { // declared, and no step sets it
 		ts := w.Doing(kind.Tightens, f)
-		if f.Has("locked_by") || len(ts) == 0 || f.Word("does") != "clamp" {
+		if f.Has("locked_by") || len(ts) == 0 || f.Word("does") != "clamp" || len(w.Doing(kind.Starts, f)) == 0 {
 			continue
 		}
 		for _, s := range w.Of("supply") {

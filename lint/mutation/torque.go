@@ -76,6 +76,11 @@ func held60(ts []*model.Step) bool {
 	return true
 }
 
+// saysTorque reports a step whose prose gives a torque.
+func saysTorque(t *model.Step) bool {
+	return strings.Contains(t.Plain("text"), "N·m") || strings.Contains(t.Plain("text"), "lb·") || strings.Contains(t.Plain("title"), "N·m")
+}
+
 func highPreload(w *Workshop) {
 	w.clamps(func(f *model.Node, ts []*model.Step) {
 		l, _ := f.Limits("torque", "")
@@ -83,9 +88,12 @@ func highPreload(w *Workshop) {
 			return
 		}
 		for _, by := range []float64{1.7, 2.5} {
-			if reach(f, ts, by) && (float(*l.High)*by < 60 || held60(ts)) && !soft(f) {
+			if reach(f, ts, by) && !f.Has("angle") && !slices.ContainsFunc(ts, saysTorque) && (float(*l.High)*by < 60 || held60(ts)) && !soft(f) {
 				w.Put(scaled(f, by).At(nodes(ts)...), "%q: torque × %v", f.Title(), by)
 			}
+		}
+		if slices.ContainsFunc(ts, func(t *model.Step) bool { return t.Has("to") }) {
+			return // which would be too much as well
 		}
 		if class := map[string]string{"8.8": "4.6", "10.9": "5.8", "grade 5": "grade 1"}[f.Plain("bolt_class")]; class != "" && !f.Has("nut_class") && !soft(f) {
 			w.Put(Set(f, "bolt_class", quote(class)).At(nodes(ts)...), "%q: class %s", f.Title(), class)
@@ -160,7 +168,7 @@ func outsideWrench(w *Workshop) {
 			continue
 		}
 		for _, wr := range wrenches(t) {
-			if !wr.Has("range") {
+			if !wr.Has("range") || len(wrenches(t)) > 1 || slices.ContainsFunc(t.AllRefs("tools"), func(r model.Ref) bool { return r.To.Plain("kind") == "adapter" }) {
 				continue
 			}
 			v := func(low, high float64) string { return quote(band(times(*l.High, low), times(*l.High, high))) }

@@ -233,7 +233,7 @@ func twoSystems(w *Workshop) {
 			continue
 		}
 		nominal, deviation, _ := strings.Cut(q.text, "±")
-		if !strings.Contains(deviation, "%") {
+		if !strings.Contains(deviation, "%") && !strings.Contains(nominal, u) {
 			w.Put(q.to(strings.TrimSpace(nominal)+" "+u+" ±"+strings.Replace(deviation, u, other[u], 1)), "%s: tolerance in %s", q.attr.Name, other[u])
 		}
 	}

@@ -180,6 +180,9 @@ func neverUsed(w *Workshop) {
 		if s.Kind.Yields != kind.Reading || s.Def.Name != "measure" {
 			continue
 		}
+		if s.Has("record") {
+			continue // kept for itself
+		}
 		text := Copy(s.Node, s.ID+"_once_more", without(s.Node, "accept", "otherwise", "was", "critical"))
 		if s.Has("accept") && !s.Has("likely") {
 			text = Copy(s.Node, s.ID+"_once_more", without(s.Node, "otherwise", "was", "critical"), renameAttr(s.Node, "accept", "likely"))

@@ -5,6 +5,7 @@ import (
 	"context"
 	"os"
 	"path/filepath"
+	"regexp"
 	"strconv"
 	"strings"
 	"testing"
@@ -178,3 +179,31 @@ func TestLoadsBook(t *testing.T) {
 }
 
 func placesOf(s *model.Step) []string { return values.Places(s) }
+
+// TestLight holds the page to what a tablet on the bench needs. Times are of this
+// machine, and the limits are wide enough for a busy one.
+func TestLight(t *testing.T) {
+	page := page1(t, "../../procedures", "sedge_2")
+	ctx, url := open(t, page, 820, 1180)
+	figures := 0
+	for _, img := range regexp.MustCompile(`<img[^>]*>`).FindAll(page, -1) {
+		figures += len(img)
+	}
+	t.Logf("without figures the page has %d kB", (len(page)-figures)/1000)
+	require.Less(t, len(page)-figures, 520_000)
+	do(t, ctx, chromedp.Navigate(url), chromedp.WaitReady("body[data-ready]"))
+	ready := js[float64](t, ctx, `performance.getEntriesByType("mark").find((m) => m.name === "ready").startTime`)
+	slowest := js[float64](t, ctx, `(() => {
+		const box = document.querySelector('[data-key="crankshaft.measure.float"] input'), all = [];
+		for (let i = 0; i < 40; i++) {
+			box.value = "0." + (60 + i);
+			const from = performance.now();
+			box.dispatchEvent(new Event("input"));
+			all.push(performance.now() - from);
+		}
+		return all.sort((a, b) => a - b)[38];
+	})()`)
+	t.Logf("ready after %.0f ms; a keystroke takes %.1f ms (95 of 100)", ready, slowest)
+	require.Less(t, ready, 1500.0)
+	require.Less(t, slowest, 60.0)
+}

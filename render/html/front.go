@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"fettle/render"
+	"fettle/render/draw"
 	"fettle/render/words"
 )
 
@@ -143,7 +144,41 @@ func (p *page) contents() {
 	}
 	p.s("</td></tr></tfoot></table></div>\n")
 	p.el(`p class=quiet`, words.TimesNote)
+	p.sequence()
 	p.s("</section></nav>\n")
+}
+
+// sequence is the picture of the procedures and what each comes after, with its words.
+func (p *page) sequence() {
+	var numbers, said []string
+	var after [][]int
+	at := map[string]int{}
+	for i := range p.d.Procedures {
+		pr := &p.d.Procedures[i]
+		if _, again := at[pr.Address]; again || pr.Left != "" {
+			continue
+		}
+		at[pr.Address] = len(numbers)
+		var list []int
+		var names []string
+		for _, r := range pr.After {
+			if k, ok := at[r.Address]; ok {
+				list = append(list, k)
+				names = append(names, r.Number)
+			}
+		}
+		numbers = append(numbers, pr.Number)
+		after = append(after, list)
+		said = append(said, words.Needs(pr.Number, pr.Title, names))
+	}
+	if len(numbers) < 2 {
+		return
+	}
+	p.s("<details class=how><summary>", words.SequenceHead, "</summary><div class=order>", draw.Order(numbers, after), "</div><ul>")
+	for _, s := range said {
+		p.el("li", s)
+	}
+	p.s("</ul></details>\n")
 }
 
 func placed(title, place string) string {

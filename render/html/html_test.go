@@ -154,7 +154,7 @@ func TestHostile(t *testing.T) {
 	own := map[string]bool{}
 	for _, s := range strings.Fields(`html head meta title style body a svg symbol path text use g circle header div span h1 h2 h3 h4 h5
 		main section nav table thead tbody tfoot tr th td caption ul ol li p b i em strong code pre hr br blockquote dl dt dd
-		article label input figure figcaption img footer script`) {
+		article label input figure figcaption img footer script details summary`) {
 		own[s] = true
 	}
 	title := ""

@@ -18,6 +18,9 @@ var storeScript string
 //go:embed page/build.js
 var buildScript string
 
+//go:embed page/draw.js
+var drawScript string
+
 //go:embed page/page.js
 var pageScript string
 
@@ -28,7 +31,7 @@ var engineScript string
 var engine = calc.PageScript + calc.FitScript + engineScript
 
 // script is all that runs in the page: one name for each part, and none outside.
-var script = "(() => {\n" + small(engine+logbookScript+storeScript+buildScript+pageScript) + "})();\n"
+var script = "(() => {\n" + small(engine+logbookScript+storeScript+drawScript+buildScript+pageScript) + "})();\n"
 
 // data is what the script knows of the manual, as JSON that ends no element.
 func data(l *render.Live) string {

@@ -2,6 +2,7 @@ package html
 
 import (
 	"fettle/render"
+	"fettle/render/draw"
 	"fettle/render/words"
 )
 
@@ -154,11 +155,28 @@ func (p *page) pick(s *render.Step) {
 	if k.Problem != "" {
 		p.el(`p class="verdict outside"`, "✗ "+k.Problem)
 	}
+	p.served(k.Served)
 	p.s(`<div class=tables>`)
 	p.sizes(k)
 	p.serves(k)
 	p.s("</div>")
 	p.s("</div>\n")
+}
+
+// served is the picture of the starts that the kit serves, with its words.
+func (p *page) served(s *render.Served) {
+	if s == nil {
+		return
+	}
+	var spans []draw.Span
+	var gaps []string
+	for _, g := range s.Gaps {
+		spans = append(spans, draw.Span{From: g.From, To: g.To})
+		gaps = append(gaps, g.Range.String())
+	}
+	p.s("<p class=quiet>", draw.Served(spans), "<br>")
+	p.t(words.Serves(s.Range.String(), gaps))
+	p.s("</p>")
 }
 
 func (p *page) sizes(k *render.Pick) {

@@ -84,5 +84,9 @@ var Live = map[string]string{
 	"other-manual": "This logbook follows another manual: {0}.",
 	"other-digest": "This logbook follows revision {0} in another form. Use the page of that revision, or see what the new one asks: rework.",
 
+	"pack-leaves": "Gap {0}. The pack, {1}, leaves {2}; it must leave {3}.",
+	"pack-makes":  "Built up on {0}. The pack, {1}, makes {2}; it must make {3}.",
+	"pack-none":   "From {0} no pack comes to {1}.",
+
 	"tentative": "An earlier choice from this kit is not made yet, and may take pieces of it.",
 }

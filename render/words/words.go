@@ -5,7 +5,10 @@
 // Invariant: plain, short, active; one instruction a sentence.
 package words
 
-import "strconv"
+import (
+	"strconv"
+	"strings"
+)
 
 // Cautions stand in the front matter of every checklist: the usual ones, and
 // the deferral to local codes and licensed practice.
@@ -192,6 +195,25 @@ func AfterStep(time, steps string) string {
 	}
 	return time + " after " + steps
 }
+
+// Serves says which readings the sizes in the kit serve.
+func Serves(whole string, gaps []string) string {
+	if gaps == nil {
+		return "The kit serves all of " + whole + "."
+	}
+	return "The kit serves " + whole + ", but not " + strings.Join(gaps, ", nor ") + "."
+}
+
+// Needs says what a procedure comes after.
+func Needs(number, title string, after []string) string {
+	if len(after) == 0 {
+		return number + " " + title + " needs none before it."
+	}
+	return number + " " + title + " comes after " + strings.Join(after, ", ") + "."
+}
+
+// SequenceHead heads the picture of the procedures and what they need.
+const SequenceHead = "What comes after what"
 
 // AsAt says that a step is done as at another place.
 func AsAt(place string) string { return "As at: " + place + "." }

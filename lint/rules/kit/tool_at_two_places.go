@@ -3,11 +3,7 @@ package kit
 import (
 	"fettle/bench"
 	"fettle/lang/diag"
-	"fettle/lang/entry"
-	"fettle/lang/kind"
-	"fettle/lang/model"
 	"fettle/lint/rule"
-	"fettle/lint/tooling"
 )
 
 // ToolAtTwoPlaces reads the bench's tools.
@@ -101,33 +97,5 @@ procedure "bush" {
 			}
 			p.Breach(b, rule.CalledObject(b.Objects[0])+" is needed here and is in use elsewhere"+where+".")
 		}
-		for _, n := range p.Having("held_by") {
-			if n.Step != nil {
-				turnsAndHolds(p, n.Step)
-			}
-		}
 	},
-}
-
-// turnsAndHolds reports the one tool that fits the fastener and is to hold it as well.
-func turnsAndHolds(p *rule.Pass, s *model.Step) {
-	holder := s.Ref("held_by")
-	if holder == nil || holder.Def != entry.Tool || !holder.Has("size") || holder.Whole("quantity", "", 1) > 1 {
-		return
-	}
-	listed := false
-	for _, t := range tooling.Of(s) {
-		if t.Node == holder {
-			listed = true
-		} else if t.Has("size") && tooling.Fits(t.Plain("size"), holder.Plain("size")) {
-			return // one turns and the other holds
-		}
-	}
-	for _, r := range tooling.Done(s, kind.Tightens) {
-		if listed && r.To != nil && tooling.Fits(holder.Plain("size"), r.To.Plain("across_flats")) {
-			p.Report(s.At("held_by"), rule.Called(holder)+" cannot turn "+rule.Called(r.To)+" and hold it at the same time.",
-				rule.Related(s.At("tools"), "It turns the fastener here."))
-			return
-		}
-	}
 }

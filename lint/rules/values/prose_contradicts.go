@@ -2,6 +2,7 @@ package values
 
 import (
 	"math/big"
+	"slices"
 	"strings"
 
 	"fettle/calc"
@@ -63,13 +64,13 @@ procedure "rest" {
 				adapted := len(tooling.Adapters(tooling.Of(s))) > 0
 				for _, sentence := range prose.Sentences(t) {
 					for _, q := range prose.Quantities(sentence.Text, gallon) {
-						if adapted && q.Dim().Fits(calc.Torque) {
+						if adapted && q.Dim().Fits(calc.Torque) && prose.Has(sentence.Text, "set", "setting", "dial", "adjust") {
 							continue // a setting of the wrench: fastening/wrong-setting knows it
 						}
 						if q.Dim().Fits(calc.Length) && !q.IsLimits() && !prose.Has(sentence.Text, bounding...) {
 							continue // workshops are full of lengths that are no limit
 						}
-						if other := typed.contradicted(q.Literal); other != nil {
+						if other := typed.contradicted(q.Literal, prose.Has(sentence.Text, binding...)); other != nil {
 							p.Report(sentence.Span(q.Start, q.End), "The words say "+sentence.Text[q.Start:q.End]+", and the step is set to "+other.words+".",
 								rule.Related(other.at, "It is set here."))
 						}
@@ -79,6 +80,9 @@ procedure "rest" {
 		}
 	},
 }
+
+// binding are the words that say what is accepted, not what is likely.
+var binding = []string{"must", "should", "shall", "limit", "at least", "at most", "no more", "no less"}
 
 // bounding are the words that go with a limit.
 var bounding = []string{"must", "should", "shall", "between", "reads", "reading", "limit", "at least", "at most", "less than", "more than",
@@ -102,6 +106,7 @@ type setting struct {
 	calc.Limits
 	words string
 	at    source.Span
+	role  schema.Role
 }
 
 func typedIn(s *model.Step) *typed {
@@ -150,7 +155,7 @@ func (t *typed) add(n *model.Node, a *model.Attr) {
 			if !ok {
 				return
 			}
-			t.limits = append(t.limits, setting{l, shown(l), n.ValueSpan(a)})
+			t.limits = append(t.limits, setting{l, shown(l), n.ValueSpan(a), a.Def.Role})
 		case model.List:
 			for _, item := range v {
 				visit(item)
@@ -162,7 +167,7 @@ func (t *typed) add(n *model.Node, a *model.Attr) {
 		case model.Times:
 			for _, time := range v {
 				if time.For != nil {
-					t.limits = append(t.limits, setting{calc.Limits{Low: time.For, High: time.For}, time.For.String(), n.ValueSpan(a)})
+					t.limits = append(t.limits, setting{calc.Limits{Low: time.For, High: time.For}, time.For.String(), n.ValueSpan(a), a.Def.Role})
 				}
 			}
 		}
@@ -171,16 +176,19 @@ func (t *typed) add(n *model.Node, a *model.Attr) {
 }
 
 // contradicted is the setting that a quantity in the words was meant to repeat
-// and does not, or nil.
-func (t *typed) contradicted(l calc.Literal) *setting {
+// and does not, or nil. Words that bind speak of what is accepted.
+func (t *typed) contradicted(l calc.Literal, binding bool) *setting {
 	ends := endsOf(l)
 	if t.takes != nil && len(ends) == 1 && l.Dim().Fits(calc.Time) && ends[0].Cmp(*t.takes) <= 0 {
 		return nil
 	}
+	if binding { // what is likely is wider than what is accepted
+		binding = slices.ContainsFunc(t.limits, func(s setting) bool { return s.role == schema.Judgement && s.Type().Dim.Fits(l.Dim()) })
+	}
 	var near *setting
 	for i := range t.limits {
 		s := &t.limits[i]
-		if !s.Type().Dim.Fits(l.Dim()) {
+		if !s.Type().Dim.Fits(l.Dim()) || binding && s.role == schema.Expected {
 			continue
 		}
 		if s.agrees(ends) {

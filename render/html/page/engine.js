@@ -157,7 +157,7 @@ const fettleEngine = (live, words) => {
     if (fit.problem) return changed ? { problem: say("few", live.parts[p.part].name) } : {};
     const measured = calc.count(from.value, unit);
     const counted = (num) => ({ num, unit, decimals });
-    const start = { from: from.value, limits: l, sizes, counted, buildUp: !!p.buildUp };
+    const start = { from: from.value, limits: l, in: (q) => calc.count(q, unit), buildUp: !!p.buildUp };
     try {
       const best = fit.solve(measured.num);
       if (!best) return { ...start, ...noPack(spec, fit, from.value, measured.num, counted) };

@@ -178,8 +178,12 @@
     fill(total, r.pack ? numberOf(r.pack.total) : "");
     fill(result, r.pack ? numberOf(r.pack.result) : "");
     const note = noteIn(el);
+    if (!note.nextElementSibling) el.querySelector(".tables").before(note); // the answer stands above the table
     set(note, r.problem ? "✗ " + r.problem + " " + (r.remedy || "") : r.pack ? "✓ " + engine.listed(r.pack) + (r.pack.tentative ? ". " + words.tentative : "") : "");
     note.classList.toggle("stop", !!r.problem);
+    const old = el.querySelector("svg.pack"), picture = r.limits && fettlePack(r, (v) => engine.text(v, prefs.first)[0], say);
+    if (old) old.remove();
+    if (picture) note.before(picture);
   };
 
   // The record.
@@ -478,6 +482,7 @@
     if (build.done(current())) prefs.now = undefined; // where the work goes on, not where it was left
     if (build.book.lines.length) go(current(), true);
     document.body.dataset.ready = "";
+    performance.mark("ready");
   };
   Promise.all([store.load("book"), store.load("drafts")]).then(begin, () => {
     keeping = false;
