@@ -255,6 +255,11 @@ func squeezeOut(w *Workshop) {
 				if slices.ContainsFunc(faces(s), func(f model.Ref) bool { return does(x, kind.Takes, f.To) }) {
 					break
 				}
+				if !next && Is(x, kind.Cleans) && slices.ContainsFunc(faces(s), func(f model.Ref) bool {
+					return slices.ContainsFunc(x.AllRefs("on"), func(r model.Ref) bool { return r.To == f.To })
+				}) {
+					break // wiped a little later
+				}
 				next = next || Is(x, kind.Joins) || Is(x, kind.Drives) && x.Plain("by") != "hand"
 			}
 			if next && toolsSpared(w, c) {

@@ -136,7 +136,7 @@ func reach(t tooling.Tool, r joint.Band, l calc.Limits) string {
 	switch {
 	case l.High != nil && l.High.Cmp(r.High) > 0:
 		return "ends at " + r.High.String() + ", and a reading of " + l.High.String() + " is to be expected"
-	case l.Low != nil && l.Low.Cmp(r.Low) < 0 && !(slices.Contains(reads, "gap") && l.Low.Sign() == 0): // no leaf goes in
+	case l.Low != nil && l.Low.Cmp(r.Low) < 0 && !(slices.Contains(reads, "gap") && l.Low.Sign() == 0 && (l.High == nil || r.Low.Cmp(*l.High) < 0)): // no leaf goes in
 		return "begins at " + r.Low.String() + ", and a reading of " + l.Low.String() + " is to be expected"
 	}
 	return ""
