@@ -175,16 +175,6 @@ func (r *run) screwedInto(def *joint, b id) bool {
 	return false
 }
 
-// sitsIn says whether a plug without a stack is screwed into what is filled.
-func (r *run) sitsIn(def *joint, filled id) bool {
-	for _, b := range def.pieces {
-		if has(r.bodies[b].seats, filled) {
-			return true
-		}
-	}
-	return false
-}
-
 // isSump says whether a body has a port to drain through: the liquid of what it
 // sits on stands in it.
 func (r *run) isSump(b id) bool {

@@ -75,8 +75,7 @@ type word struct {
 	held      int32 // the hold that checked it
 	lid       id    // what covered it before it was held
 	lidAt     int32
-	told      bool // a breach about it is out
-	reads     int32
+	told      bool  // a breach about it is out
 	stale     int32 // of a setting: when its lock was tightened; -1
 	bead      id    // of a seal: the bead it laid
 }
@@ -196,12 +195,6 @@ func (s *state) split(bodies []id) {
 		p.group = label
 		p.next, p.prev = bodies[(i+1)%len(bodies)], bodies[(i+len(bodies)-1)%len(bodies)]
 	}
-}
-
-// isOn says whether a body is joined to its seat, or stands on the bench by itself.
-func (x *index) standing(s *state, b id) bool {
-	p := &s.pieces.at[b]
-	return p.on > 0 || p.meant || x.bodies[b].base
 }
 
 // loaded finds what comes along when b is taken: what sits on it and nowhere

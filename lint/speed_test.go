@@ -2,7 +2,6 @@ package lint_test
 
 import (
 	"fmt"
-	"io/fs"
 	"os"
 	"os/exec"
 	"path/filepath"
@@ -128,7 +127,7 @@ func TestPeakProcess(t *testing.T) {
 		t.Skip("runs in a process of its own, for BenchmarkCheck")
 	}
 	debug.SetGCPercent(50)
-	m, found, err := lang.Load(os.DirFS(dir).(fs.FS), "m")
+	m, found, err := lang.Load(os.DirFS(dir), "m")
 	require.NoError(t, err)
 	require.Empty(t, lint.Check(m, found).Findings)
 	// Not the parent's rusage: a child inherits the peak of who started it.

@@ -35,7 +35,7 @@ func (w *stepWriter) facts() {
 	w.clock()
 	for _, role := range factRoles {
 		for _, a := range w.s.ByRole(role) {
-			if elsewhere[a.Def.Name] || role == schema.Touches && w.out.Facts != nil && w.s.Kind.NeedsOn == false {
+			if elsewhere[a.Def.Name] || role == schema.Touches && w.out.Facts != nil && !w.s.Kind.NeedsOn {
 				continue
 			}
 			w.fact(a)

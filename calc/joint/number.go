@@ -16,10 +16,9 @@ func rat(s string) *big.Rat {
 }
 
 var (
-	pi      = rat("3.14159265358979323846264338327950288")
-	one     = rat("1")
-	two     = rat("2")
-	hundred = rat("100")
+	pi  = rat("3.14159265358979323846264338327950288")
+	one = rat("1")
+	two = rat("2")
 )
 
 func whole(n int) *big.Rat       { return big.NewRat(int64(n), 1) }

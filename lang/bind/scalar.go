@@ -7,7 +7,6 @@ import (
 	"fettle/lang/diag"
 	"fettle/lang/model"
 	"fettle/lang/schema"
-	"fettle/lang/source"
 	"fettle/lang/syntax"
 )
 
@@ -150,8 +149,4 @@ func (d *decoder) text(n *model.Node, def *schema.Attr, e syntax.Expr) model.Val
 		}
 	}
 	return t
-}
-
-func span(file *source.File, start, end int32) source.Span {
-	return source.Span{File: file, Start: start, End: end}
 }

@@ -35,7 +35,6 @@ type result struct {
 	value   calc.Value // of a reading or a calculation; nil if not known
 	pack    *Pack
 	problem *Problem
-	open    bool // being worked out
 }
 
 // known is what the name of a variable stands for.

@@ -178,7 +178,7 @@ func removedUnder(w *Workshop) {
 			if w.On(r, w.Pos(s)) && r != p[0] && names(r, "sits_on", p[0].Ref("sits_on")) && r.Has("sits_on") && !p[0].Has("held_by") && !p[0].Shared &&
 				!names(r, "sits_on", p[0]) && len(w.Doing(kind.Takes, r)) == 0 && len(w.Doing(kind.Joins, r)) > 0 && len(w.Doing(kind.Takes, p[0])) == 1 && !r.Has("when") && !optional(s) {
 				first := w.Doing(kind.Joins, p[0])
-				if len(first) > 0 && w.Pos(first[0]) < w.Pos(w.Doing(kind.Joins, r)[0]) == false {
+				if len(first) > 0 && w.Pos(first[0]) >= w.Pos(w.Doing(kind.Joins, r)[0]) {
 					continue
 				}
 				w.Put(Set(p[0], "held_by", "part."+r.ID).At(s.Node), "%q is held by %q, which is on", p[0].Title(), r.Title())
@@ -297,9 +297,7 @@ func neverJoins(w *Workshop) {
 		}
 		if loaded && p[0].Has("sits_on") && w.Uses(s.Node) == 0 {
 			where := []*model.Node{p[0]}
-			for _, q := range w.Own("part") {
-				where = append(where, q)
-			}
+			where = append(where, w.Own("part")...)
 			w.PutFor(append([]string{"fastening/stack-not-on"}, w.class.Rules...), w.Drop(s.Node).At(append(where, nodes(w.After(s))...)...), "drop %q", s.Title())
 		}
 	}

@@ -21,17 +21,6 @@ func (s *Sound) drives() []*model.Step {
 	return all
 }
 
-// cures lists the seals and coats that a supply has to cure in.
-func (s *Sound) cures() []*model.Step {
-	var all []*model.Step
-	for _, st := range s.steps {
-		if (Is(st, kind.Seals) || Is(st, kind.Wets)) && st.Ref("supplies") != nil && st.Ref("supplies").Has("cure") {
-			all = append(all, st)
-		}
-	}
-	return all
-}
-
 func waitTooShort(w *Workshop) {
 	runs := w.drives()
 	if len(runs) == 0 {

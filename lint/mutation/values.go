@@ -141,9 +141,7 @@ func readSometimes(w *Workshop) {
 		}
 	}
 	var options []*model.Node
-	for _, o := range w.Own("option") {
-		options = append(options, o)
-	}
+	options = append(options, w.Own("option")...)
 	for i, s := range w.steps {
 		if s.Kind.Yields != kind.Reading || !used[s.Node] || held[s.Node] || optional(s) {
 			continue

@@ -22,16 +22,6 @@ part "cover" {
 }
 `
 
-// cause is the first step that takes part in a breach, or nil.
-func cause(b bench.Breach) *model.Node {
-	for _, c := range b.Causes {
-		if c.Node != nil && c.Node.Step != nil {
-			return c.Node
-		}
-	}
-	return nil
-}
-
 // disturbed says why a hold that stood before a step counts no more: what it
 // checked has been moved since.
 func disturbed(b bench.Breach) func(*diag.Finding) {
