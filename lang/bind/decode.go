@@ -247,10 +247,14 @@ func (d *decoder) byPlace(n *model.Node, def *schema.Attr, obj *syntax.Object) m
 				Related: []diag.Related{{Span: places.Name, Message: "The places are named here."}}}
 			suggest(&f, key, p.Key.Span(), names)
 			d.add(f)
+			n.Damaged = true
+			names = without(names, nearest(key, names)) // which is meant
 			continue
 		}
+		names = without(names, key)
 		v := d.value(n, def, p.Value)
 		if v == nil {
+			n.Damaged = true
 			continue
 		}
 		by = append(by, struct {
@@ -258,7 +262,6 @@ func (d *decoder) byPlace(n *model.Node, def *schema.Attr, obj *syntax.Object) m
 			Value model.Value
 			Span  source.Span
 		}{key, v, p.Key.Span()})
-		names = without(names, key)
 	}
 	if len(names) > 0 && len(by) > 0 {
 		d.add(diag.Finding{Rule: "values/place-left-out", Span: obj.Span(),
