@@ -3,7 +3,6 @@ package hold
 import (
 	"fettle/bench"
 	"fettle/lang/diag"
-	"fettle/lang/model"
 	"fettle/lint/rule"
 )
 
