@@ -74,9 +74,9 @@ func (e *Env) selection(s *model.Step, place string) (*Selection, error) {
 	}
 	switch v := v.(type) {
 	case calc.Limits:
-		sel = newSelection(s, place, v, calc.NewFit)
+		sel = newSelection(s, place, v, alone)
 	case calc.Quantity:
-		sel = newSelection(s, place, calc.Limits{Low: &v, High: &v, Target: &v}, calc.NewFit)
+		sel = newSelection(s, place, calc.Limits{Low: &v, High: &v, Target: &v}, alone)
 	}
 	return sel, sel.Err
 }

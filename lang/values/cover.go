@@ -21,8 +21,8 @@ type Cover struct {
 	Low, High calc.Quantity // the likely readings of what is measured, in Unit
 }
 
-// Cover works out what the whole kit does for all likely readings of a choice.
-// Errors are those of Selection, of calc's Coverage, and ErrNoRange.
+// Cover works out what the whole kit does for all likely readings of a choice,
+// once. Errors are those of Selection, of calc's Coverage, and ErrNoRange.
 func (p *Plan) Cover(s *model.Step, place string) (*Cover, error) {
 	sel, err := p.Selection(s, place)
 	if err != nil {
@@ -30,15 +30,25 @@ func (p *Plan) Cover(s *model.Step, place string) (*Cover, error) {
 	}
 	p.coverMu.Lock()
 	defer p.coverMu.Unlock()
+	at := target{s, place}
+	if k, ok := p.covers[at]; ok {
+		return k.cover, k.err
+	}
+	c, err := p.cover(sel)
+	p.covers[at] = answer{c, err}
+	return c, err
+}
+
+func (p *Plan) cover(sel *Selection) (*Cover, error) {
 	low, high, ok := p.coverRanges().Measured(sel)
 	if !ok {
 		return nil, ErrNoRange
 	}
-	key := problemKey(sel.Problem, low, high)
-	known, ok := p.covers[key]
+	key := rangeKey(sel.key, low, high)
+	known, ok := p.covered[key]
 	if !ok {
 		known.FitCover, known.err = sel.Fit.Coverage(low.In(sel.Unit).Num(), high.In(sel.Unit).Num())
-		p.covers[key] = known
+		p.covered[key] = known
 	}
 	if known.err != nil {
 		return nil, known.err
@@ -66,33 +76,43 @@ type proven struct {
 	err error
 }
 
-func problemKey(f calc.FitProblem, low, high calc.Quantity) string {
-	return fitKey(f) + low.Base().RatString() + " " + high.Base().RatString()
+type answer struct {
+	cover *Cover
+	err   error
 }
 
-// fitKey is one text for problems that have the same answers.
-func fitKey(f calc.FitProblem) string {
-	b := make([]byte, 0, 256)
-	number := func(r *big.Rat) {
+// problemKey is equal for equal problems.
+func problemKey(f *calc.FitProblem) string {
+	b := make([]byte, 0, 64*len(f.Sizes))
+	for i := range f.Sizes {
+		s := &f.Sizes[i]
+		b = appendRats(b, s.Low, s.Nominal, s.High)
+		b = strconv.AppendInt(b, int64(s.Stock), 10)
+		b = append(b, ';')
+	}
+	b = appendRats(b, f.Low, f.High, f.Target)
+	for _, n := range [...]int{f.MinPieces, f.MaxPieces} {
+		b = append(strconv.AppendInt(b, int64(n), 10), ' ')
+	}
+	b = strconv.AppendBool(b, f.BuildUp)
+	b = strconv.AppendBool(b, f.Nearest)
+	return string(b)
+}
+
+func rangeKey(problem string, low, high calc.Quantity) string {
+	return string(appendRats(append([]byte(problem), '|'), low.Base(), high.Base()))
+}
+
+func appendRats(b []byte, rats ...*big.Rat) []byte {
+	for _, r := range rats {
 		if r != nil {
-			b = r.Num().Append(b, 10)
-			b = r.Denom().Append(append(b, '/'), 10)
+			b = r.Num().Append(b, 36)
+			b = append(b, '/')
+			b = r.Denom().Append(b, 36)
 		}
 		b = append(b, ' ')
 	}
-	for _, s := range f.Sizes {
-		number(s.Low)
-		number(s.Nominal)
-		number(s.High)
-		b = append(strconv.AppendInt(b, int64(s.Stock), 10), ';')
-	}
-	number(f.Low)
-	number(f.High)
-	number(f.Target)
-	b = append(strconv.AppendInt(b, int64(f.MinPieces), 10), ' ')
-	b = append(strconv.AppendInt(b, int64(f.MaxPieces), 10), ' ')
-	b = strconv.AppendBool(strconv.AppendBool(b, f.BuildUp), f.Nearest)
-	return string(append(b, ' '))
+	return b
 }
 
 // Heap is choices that draw on the kit at one time, in the order of work.
@@ -107,6 +127,17 @@ type Heap struct {
 // under every choice of options. A choice whose own cover cannot be worked out is
 // left out; so are heaps of one.
 func (p *Plan) Heaps(part *model.Node) []Heap {
+	p.heapMu.Lock()
+	defer p.heapMu.Unlock()
+	heaps, ok := p.heaps[part]
+	if !ok {
+		heaps = p.findHeaps(part)
+		p.heaps[part] = heaps
+	}
+	return heaps
+}
+
+func (p *Plan) findHeaps(part *model.Node) []Heap {
 	var heaps []Heap
 	for _, together := range p.together(part) {
 		var covers []*Cover
@@ -119,19 +150,17 @@ func (p *Plan) Heaps(part *model.Node) []Heap {
 			}
 			covers = append(covers, c)
 			places = append(places, calc.FitPlace{Problem: c.Problem, Low: c.Low.In(c.Unit).Num(), High: c.High.In(c.Unit).Num()})
-			key += problemKey(c.Problem, c.Low, c.High) + "\n"
+			key += rangeKey(c.key, c.Low, c.High) + "\n"
 		}
 		if len(covers) < 2 {
 			continue
 		}
 		sameUnit(covers, places)
-		p.coverMu.Lock()
 		known, ok := p.proofs[key]
 		if !ok {
 			known.HeapProof, known.err = calc.HeapCoverage(places)
 			p.proofs[key] = known
 		}
-		p.coverMu.Unlock()
 		heaps = append(heaps, Heap{part, covers, known.HeapProof, known.err})
 	}
 	return heaps

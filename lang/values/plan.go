@@ -16,12 +16,16 @@ type Plan struct {
 
 	mu         sync.Mutex
 	selections map[target]*Selection
-	fits       map[string]*calc.Fit // by fitKey
+	fits       map[string]*calc.Fit // by problem
 
 	coverMu sync.Mutex
 	ranges  *Ranges // of the covers
-	covers  map[string]covered
-	proofs  map[string]proven
+	covers  map[target]answer
+	covered map[string]covered // by problem and range
+
+	heapMu sync.Mutex
+	heaps  map[*model.Node][]Heap
+	proofs map[string]proven // by problems and ranges
 }
 
 // target is a step at a place; "" for a step that is at no place.
@@ -38,8 +42,10 @@ type draw struct {
 
 // NewPlan reads the order in which choices draw on the kit.
 func NewPlan(m *model.Manual) *Plan {
-	p := &Plan{Manual: m, draws: map[*model.Node][]draw{}, selections: map[target]*Selection{}, fits: map[string]*calc.Fit{},
-		covers: map[string]covered{}, proofs: map[string]proven{}}
+	p := &Plan{Manual: m, draws: map[*model.Node][]draw{},
+		selections: map[target]*Selection{}, fits: map[string]*calc.Fit{},
+		covers: map[target]answer{}, covered: map[string]covered{},
+		heaps: map[*model.Node][]Heap{}, proofs: map[string]proven{}}
 	n := 0
 	Work(m, func(s *model.Step, place string) {
 		n++

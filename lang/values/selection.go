@@ -23,6 +23,7 @@ type Selection struct {
 	Err     error     // of calc.NewFit
 
 	Measured calc.Expr // the gap, or what is built up on
+	key      string    // equal for equal problems
 	decimals int       // of the sizes, in Unit; calc.Exact where all are exact
 }
 
@@ -74,8 +75,7 @@ func constantLimits(s *model.Step, place string) (calc.Limits, error) {
 
 // fit prepares a problem; problems that are alike share what they work out. The
 // caller holds p.mu.
-func (p *Plan) fit(problem calc.FitProblem) (*calc.Fit, error) {
-	key := fitKey(problem)
+func (p *Plan) fit(key string, problem calc.FitProblem) (*calc.Fit, error) {
 	if f := p.fits[key]; f != nil {
 		return f, nil
 	}
@@ -86,11 +86,12 @@ func (p *Plan) fit(problem calc.FitProblem) (*calc.Fit, error) {
 	return f, err
 }
 
-func newSelection(s *model.Step, place string, l calc.Limits, fit func(calc.FitProblem) (*calc.Fit, error)) *Selection {
+func newSelection(s *model.Step, place string, l calc.Limits, fit func(string, calc.FitProblem) (*calc.Fit, error)) *Selection {
 	sel := &Selection{Step: s, Place: place, Part: s.Ref("from"), decimals: calc.Exact}
 	sel.Err = sel.fill(l)
 	if sel.Err == nil {
-		sel.Fit, sel.Err = fit(sel.Problem)
+		sel.key = problemKey(&sel.Problem)
+		sel.Fit, sel.Err = fit(sel.key, sel.Problem)
 	}
 	return sel
 }
@@ -240,3 +241,6 @@ func (p *Pack) String() string {
 	}
 	return strings.Join(parts, ", ")
 }
+
+// alone prepares a problem of one build, which nobody shares.
+func alone(_ string, problem calc.FitProblem) (*calc.Fit, error) { return calc.NewFit(problem) }

@@ -227,4 +227,10 @@ func farther(a, b, end calc.Quantity) bool {
 	return f >= 2 || f <= 0.5
 }
 
-func shown(l calc.Limits) string { return calc.Style{}.Limits(l.Low, l.High).First }
+// shown prints limits; a single value alone.
+func shown(l calc.Limits) string {
+	if l.Low != nil && l.High != nil && l.Low.Cmp(*l.High) == 0 {
+		return l.Low.String()
+	}
+	return calc.Style{}.Limits(l.Low, l.High).First
+}

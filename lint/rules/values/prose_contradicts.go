@@ -71,7 +71,7 @@ procedure "rest" {
 							continue // workshops are full of lengths that are no limit
 						}
 						if other := typed.contradicted(q.Literal, prose.Has(sentence.Text, binding...)); other != nil {
-							p.Report(sentence.Span(q.Start, q.End), "The words say "+sentence.Text[q.Start:q.End]+", and the step is set to "+other.words+".",
+							p.Report(sentence.Span(q.Start, q.End), "The words say "+sentence.Text[q.Start:q.End]+", and the step is set to "+shown(other.Limits)+".",
 								rule.Related(other.at, "It is set here."))
 						}
 					}
@@ -104,9 +104,8 @@ type typed struct {
 // setting is one number or range that a builder must meet.
 type setting struct {
 	calc.Limits
-	words string
-	at    source.Span
-	role  schema.Role
+	at   source.Span
+	role schema.Role
 }
 
 func typedIn(s *model.Step) *typed {
@@ -155,7 +154,7 @@ func (t *typed) add(n *model.Node, a *model.Attr) {
 			if !ok {
 				return
 			}
-			t.limits = append(t.limits, setting{l, shown(l), n.ValueSpan(a), a.Def.Role})
+			t.limits = append(t.limits, setting{l, n.ValueSpan(a), a.Def.Role})
 		case model.List:
 			for _, item := range v {
 				visit(item)
@@ -167,7 +166,7 @@ func (t *typed) add(n *model.Node, a *model.Attr) {
 		case model.Times:
 			for _, time := range v {
 				if time.For != nil {
-					t.limits = append(t.limits, setting{calc.Limits{Low: time.For, High: time.For}, time.For.String(), n.ValueSpan(a), a.Def.Role})
+					t.limits = append(t.limits, setting{calc.Limits{Low: time.For, High: time.For}, n.ValueSpan(a), a.Def.Role})
 				}
 			}
 		}
