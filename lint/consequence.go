@@ -56,6 +56,7 @@ type follow struct {
 
 var follows = []follow{
 	{"units/target-outside-range", "values/example-fails", false},      // the pick aims at the wrong number
+	{"fit/not-served", "values/example-fails", true},                   // an example may well stand in the gap
 	{"values/division-by-zero", "measure/instrument-too-coarse", true}, // close to zero no instrument is fine enough
 }
 
@@ -181,8 +182,8 @@ func damaged(m *model.Manual, all diag.List) *wreck {
 			}
 			return
 		}
-		if n == m.Node {
-			return
+		if n == m.Node || n.Def == entry.HouseRules {
+			return // nothing on the bench rests on them
 		}
 		for _, f := range faults[n.File] {
 			if n.Extent.Contains(f.Span) {

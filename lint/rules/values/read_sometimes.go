@@ -18,7 +18,7 @@ var ReadSometimes = &rule.Rule{
 	Name:     "values/read-sometimes",
 	Severity: diag.Error,
 	Finds:    "A value that is read only under an option, at some places or in an `otherwise`, and used without it.",
-	Why:      "A builder with the other option never takes the reading, and cannot go on when it is needed.",
+	Why:      "A builder who never took the reading cannot go on when it is needed.",
 	Remedy:   "Take the reading under every option, or use it only where it is taken.",
 	Bad: `
 option "bush" {
