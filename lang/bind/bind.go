@@ -17,6 +17,7 @@ import (
 type File struct {
 	Tree   *syntax.Tree
 	Shared bool
+	thin   bool
 }
 
 // Bind makes a manual of parsed files, which must be in the order of their
@@ -26,12 +27,15 @@ func Bind(dir string, files []File) (*model.Manual, diag.List) {
 	for _, f := range files {
 		n += len(f.Tree.Blocks)
 	}
-	b := &binder{m: model.New(n), source: map[*model.Node]*syntax.Block{}, types: map[*model.Node]*yield{}}
+	b := &binder{m: model.New(n), source: map[*model.Node]*syntax.Block{}, types: map[*model.Node]*yield{}, thin: map[*source.File]bool{}}
 	b.m.Dir = dir
 	for _, f := range files {
 		b.m.Files = append(b.m.Files, f.Tree.File)
 		b.m.Incomplete = b.m.Incomplete || f.Tree.Damaged
 		b.comments(f.Tree)
+		if f.thin {
+			b.thin[f.Tree.File] = true
+		}
 	}
 	d := &decoder{binder: b}
 	for _, f := range files {
@@ -54,6 +58,7 @@ type binder struct {
 	steps  []*model.Step                 // those that yield something
 	types  map[*model.Node]*yield
 	gallon string
+	thin   map[*source.File]bool // files whose procedures are read again
 }
 
 // decoder collects the findings of one goroutine.

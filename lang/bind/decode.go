@@ -33,6 +33,9 @@ func (d *decoder) decodeBlock(n *model.Node) { d.decode(n) }
 // procedures at the same time: nothing shared is written.
 func (d *decoder) procedure(p *model.Node) {
 	sb := d.source[p]
+	if d.thin[p.File] {
+		whole(sb)
+	}
 	d.fillAttrs(p, sb)
 	for _, s := range p.Steps {
 		d.step(s)
@@ -133,6 +136,7 @@ func (d *decoder) fillAttrs(n *model.Node, sb *syntax.Block) {
 				def.Doc, "Add `"+def.Name+" = …`.")
 		}
 	}
+	sb.Attrs = nil // nobody needs the tree any more
 }
 
 func (d *decoder) definition(n *model.Node, sa *syntax.Attr) *schema.Attr {
