@@ -63,6 +63,7 @@ func parse(sources []*source.File, shared bool) []bind.File {
 		wg.Go(func() {
 			for i := range next {
 				files[i] = bind.File{Tree: syntax.Parse(sources[i]), Shared: shared}
+				files[i].Thin()
 			}
 		})
 	}

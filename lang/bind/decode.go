@@ -79,9 +79,10 @@ func (d *decoder) fill(n *model.Node, sb *syntax.Block) {
 		n.Blocks = append(n.Blocks, c)
 		d.fill(c, child)
 	}
+	labelled := n.Def == entry.Size && sb.Attr("is") == nil
 	d.fillAttrs(n, sb)
-	if n.Def == entry.Size {
-		d.sizeLabel(n, sb)
+	if labelled {
+		d.sizeLabel(n)
 	}
 }
 

@@ -296,8 +296,8 @@ func plainNumber(text string) (calc.Quantity, bool) {
 }
 
 // sizeLabel reads the label of a size as its value, where `is` does not say.
-func (d *decoder) sizeLabel(n *model.Node, sb *syntax.Block) {
-	if sb.Attr("is") != nil || len(n.ID) == 0 {
+func (d *decoder) sizeLabel(n *model.Node) {
+	if len(n.ID) == 0 {
 		return
 	}
 	lit, problems := calc.ParseLiteral(n.ID, calc.Context{Gallon: d.gallon})

@@ -31,25 +31,22 @@ func (f *File) Thin() {
 }
 
 func thinBlock(b *syntax.Block) {
-	for i, child := range b.Blocks {
-		k := kind.Of(child.Type)
-		if child.Type == entry.Example.Name || k != nil && (k.Yields == kind.Reading || k.Yields == kind.Number || k.Yields == kind.Pack) {
-			if again := syntax.Again(child); again != nil {
-				nested := child.Blocks
-				b.Blocks[i] = again
-				again.Blocks = nested
-				child = again
-			}
-			for _, inner := range child.Blocks {
-				thinBlock(inner)
-				inner.Attrs = nil
-			}
-			continue
-		}
+	for _, child := range b.Blocks {
 		thinBlock(child)
-		keepPlaces(child)
+	}
+	if wanted(b) {
+		if again := syntax.Again(b); again != nil {
+			b.Attrs = again.Attrs // in arrays of their own
+			return
+		}
 	}
 	keepPlaces(b)
+}
+
+// wanted reports blocks that are looked into before procedures are decoded.
+func wanted(b *syntax.Block) bool {
+	k := kind.Of(b.Type)
+	return b.Type == entry.Example.Name || k != nil && (k.Yields == kind.Reading || k.Yields == kind.Number || k.Yields == kind.Pack)
 }
 
 // keepPlaces keeps at_each alone, in an array of its own.
@@ -70,7 +67,9 @@ func whole(b *syntax.Block) {
 }
 
 func graft(b, from *syntax.Block) {
-	b.Attrs = from.Attrs
+	if b.Type != entry.Example.Name { // decoded last, and whole
+		b.Attrs = from.Attrs
+	}
 	for i := range b.Blocks {
 		graft(b.Blocks[i], from.Blocks[i])
 	}
