@@ -64,9 +64,10 @@ type binder struct {
 // decoder collects the findings of one goroutine.
 type decoder struct {
 	*binder
-	out  diag.List
-	open []opened // the entries that are being read, the innermost last
-	read map[written]*calc.Literal
+	out       diag.List
+	open      []opened // the entries that are being read, the innermost last
+	read      map[written]*calc.Literal
+	durations map[*calc.Literal]*model.Formula
 }
 
 type opened struct {

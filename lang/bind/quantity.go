@@ -160,6 +160,18 @@ func (d *decoder) quantityAttr(n *model.Node, def *schema.Attr, s *syntax.String
 			"80 K warmer and 80 K on the scale of kelvins are not the same thing.", "Write the temperature in °C.")
 		return nil
 	}
+	if def.Role == schema.Duration { // "5 min" stands in thousands of steps, and nobody asks where
+		f := d.durations[lit]
+		if f == nil {
+			v := literalValue(lit)
+			f = &model.Formula{Expr: calc.NewConst(v, "", at(s.Span())), Const: v, Literal: lit}
+			if d.durations == nil {
+				d.durations = map[*calc.Literal]*model.Formula{}
+			}
+			d.durations[lit] = f
+		}
+		return f
+	}
 	v := literalValue(lit)
 	return &model.Formula{Expr: calc.NewConst(v, "", at(s.Span())), Const: v, Literal: lit}
 }
