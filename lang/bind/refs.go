@@ -40,7 +40,7 @@ func (d *decoder) ref(n *model.Node, def *schema.Attr, e syntax.Expr) (model.Ref
 		}
 		if got := d.sort(r); !allowed(def.To, got) {
 			d.find("form/wrong-value", e.Span(), "`"+def.Name+"` cannot be "+sortName(got)+".",
-				def.Doc, "Name "+sortNames(def.To)+".")
+				def.Doc, "Name "+sortNames(def.To)+"."+elsewhere(n, def, got))
 			return r, false
 		}
 		return r, true
@@ -57,6 +57,15 @@ func (d *decoder) ref(n *model.Node, def *schema.Attr, e syntax.Expr) (model.Ref
 	}
 	d.wrong(n, def, e, "`"+def.Name+"` must be an address.", "Write "+exampleAddress(def.To)+" without quotes.")
 	return model.Ref{}, false
+}
+
+// elsewhere points to the attribute of the same block that is named after what
+// was written, as `fastening` is in a fit step.
+func elsewhere(n *model.Node, def *schema.Attr, got string) string {
+	if a := n.Def.Attr(got); a != nil && a != def && a.Type == schema.Reference && allowed(a.To, got) {
+		return " " + strings.ToUpper(sortName(got)[:1]) + sortName(got)[1:] + " is written as `" + got + " = …`."
+	}
+	return ""
 }
 
 // resolve finds what a traversal names. rest is what follows the address of a
