@@ -98,6 +98,16 @@ procedure "clearances" {
     }
   }
 
+  inspect "cups" {
+    title     = "Look at the cups of both pushrods"
+    on        = [part.rocker_gear]
+    tools     = [tool.hand_lamp]
+    takes     = "2 min"
+    criterion = "The ball of each adjuster lies in the cup of its pushrod, and no edge of a cup is chipped."
+    otherwise = "Stop. Lift the rocker gear off, and fit another pushrod."
+    why       = "A ball beside its cup gives the right clearance once. It slips in at the first start, and the valve no longer opens."
+  }
+
   coat "rockers" {
     title    = "Pour oil over the rocker gear"
     on       = [part.rocker_gear]

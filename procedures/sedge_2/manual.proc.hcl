@@ -3,8 +3,8 @@
 manual "sedge_2" {
   title      = "Sedge 2 launch engine: from bare crankcase to first start"
   units      = "metric"
-  revision   = "B"
-  issued     = "2026-05-18"
+  revision   = "D"
+  issued     = "2026-10-26"
   supplier   = "Withybrook Engine Kits"
   contact    = "Technical desk; have the serial on the crankcase pad ready"
   shares     = ["../shop"]
@@ -39,6 +39,16 @@ manual "sedge_2" {
   history "A" {
     issued = "2025-11-03"
     reason = "First issue. Revision B gives the barrels plates of three thicknesses in place of one gasket. It also asks a surveyor to look at the fuel line."
+  }
+
+  history "B" {
+    issued = "2026-05-18"
+    reason = "Revision C measures the backlash of the gears before the tab is bent, because a tab bends only once. What was called end play is the float everywhere."
+  }
+
+  history "C" {
+    issued = "2026-08-10"
+    reason = "Revision D tightens the camshaft nut less, and lets the crankshaft float less. It also looks at the cups of the pushrods before a cover hides them."
   }
 }
 

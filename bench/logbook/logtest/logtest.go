@@ -27,6 +27,8 @@ type Book struct {
 	Log    *logbook.Log
 	Now    time.Time
 	Read   map[string]string // readings to give, by key; others lie in the middle
+	By     string            // who does the work
+	Second string            // who releases holds
 
 	// On reads the book against the manual; nil reads it as it stands.
 	On func(*model.Manual, *logbook.Log) *logbook.Build
@@ -34,13 +36,19 @@ type Book struct {
 
 // Start begins the book of serial 7.
 func Start(t require.TestingT, m *model.Manual, options map[string]string) *Book {
-	b := &Book{T: t, Manual: m, Digest: revision.Digest(m), Now: time.Date(2026, 5, 30, 8, 0, 0, 0, time.UTC), Read: map[string]string{}}
-	e, r := logbook.StartOf(m, b.Digest, "7", options)
-	require.Nil(t, r)
-	e.N, e.Prev, e.By, e.At = 1, []string{}, "HB", b.Now.Format(time.RFC3339)
-	b.Log = logbook.Parse(append(logbook.Encode(&e), '\n'))
-	require.Empty(t, b.Log.Faults)
+	b := &Book{T: t, Manual: m, Digest: revision.Digest(m), Now: time.Date(2026, 5, 30, 8, 0, 0, 0, time.UTC), By: "HB", Second: "KM"}
+	b.Begin("7", options)
 	return b
+}
+
+// Begin writes the first line.
+func (b *Book) Begin(serial string, options map[string]string) {
+	b.Read = map[string]string{}
+	e, r := logbook.StartOf(b.Manual, b.Digest, serial, options)
+	require.Nil(b.T, r)
+	e.N, e.Prev, e.By, e.At = 1, []string{}, b.By, b.Now.Format(time.RFC3339)
+	b.Log = logbook.Parse(append(logbook.Encode(&e), '\n'))
+	require.Empty(b.T, b.Log.Faults)
 }
 
 // Build is the build as it stands.
@@ -51,14 +59,14 @@ func (b *Book) Build() *logbook.Build {
 	return logbook.NewBuild(b.Manual, b.Digest, b.Log)
 }
 
-// Write adds an entry, by HB where it does not say by whom.
+// Write adds an entry, by the builder where it does not say by whom.
 func (b *Book) Write(e logbook.Entry) {
 	b.Now = b.Now.Add(time.Minute)
 	if e.At == "" {
 		e.At = b.Now.Format(time.RFC3339)
 	}
 	if e.By == "" {
-		e.By = "HB"
+		e.By = b.By
 	}
 	_, r := b.Build().Check(&e)
 	require.Nil(b.T, r, "%+v", e)
@@ -81,7 +89,7 @@ func (b *Book) Adopt(m *model.Manual) {
 	d := revision.Digest(m)
 	e, r := b.Build().RevisionOf(m, d)
 	require.Nil(b.T, r)
-	e.By, e.At = "HB", b.Now.Format(time.RFC3339)
+	e.By, e.At = b.By, b.Now.Format(time.RFC3339)
 	b.Raw(e)
 	b.Manual, b.Digest = m, d
 }
@@ -125,7 +133,7 @@ func (b *Book) Do(s *model.Step, place string) {
 		e := logbook.Entry{Kind: logbook.Done, Step: s.Key(), Place: key}
 		switch {
 		case logbook.Does(s, kind.Stops):
-			e.Kind, e.By, e.Role = logbook.Release, "KM", s.Plain("release")
+			e.Kind, e.By, e.Role = logbook.Release, b.Second, s.Plain("release")
 			if e.Role == "" {
 				e.Role = "second person"
 			}
