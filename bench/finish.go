@@ -198,7 +198,7 @@ func (r *run) finishWord(slot id) {
 	o := &r.ops[slot]
 	if w.act >= 0 && !w.maybe && o.has(kind.Sets) {
 		for _, j := range o.locksWith {
-			if g := &r.bolts.at[j]; g.tightAt < w.act && !g.settled && !r.absent[j] {
+			if g := &r.bolts.at[j]; g.tightAt < w.act && !g.settled && !r.absent[j] && !r.keptElsewhere(o, j, w.act) {
 				b := r.breachAt(NeverTightened, w.act, "locks_with", r.jointObject(j))
 				r.cause(b, g.tightAt, "", "tightened here, before it was set")
 				return
@@ -209,6 +209,18 @@ func (r *run) finishWord(slot id) {
 		b := r.breachAt(SettingDisturbed, w.act, "locks_with", r.slotObject(slot), r.jointObject(o.locksWith[0]))
 		r.cause(b, w.stale, "", "tightened here, and not read again")
 	}
+}
+
+// keptElsewhere reports a lock that was tight before the setting and stays so,
+// where the same fastening at another place is tightened after it: a spindle is
+// set from one end while the nut at the other end holds.
+func (r *run) keptElsewhere(o *op, j id, act int32) bool {
+	if r.bolts.at[j].grip != tight {
+		return false
+	}
+	return slices.ContainsFunc(o.locksWith, func(k id) bool {
+		return r.joints[k].node == r.joints[j].node && r.bolts.at[k].tightAt > act
+	})
 }
 
 // finishTorques asks that somebody looks again at every critical torque: a hold

@@ -19,7 +19,7 @@ var ProtectionMissing = &rule.Rule{
 	Severity: diag.Error,
 	Finds:    "A step that asks for protection, by what it uses or by its own messages, and lists none.",
 	Why:      "The builder reads the list at the head of the step, finds nothing to put on, and starts.",
-	Remedy:   "Name what to wear in ppe: on the supply or tool for all its steps, or on the step.",
+	Remedy:   "Name what to wear in ppe: on the supply for all its steps, or on the step.",
 	Bad: `part "cover" {
   name  = "Cover"
   faces = ["flange"]
