@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	"fettle/bench"
-	"fettle/bench/logbook"
 	"fettle/lang/entry"
 	"fettle/lang/kind"
 	"fettle/lang/model"
@@ -70,7 +69,7 @@ func (p *planner) putBack(m bench.Move) {
 		why := "this is undone: " + m.Object.String()
 		from := p.lastTaken(m.Object, kind.Opens)
 		for i := from + 1; i < len(p.acts); i++ {
-			if meets(p.acts[i], m.Object, kind.Starts, kind.Tightens, kind.Slackens, kind.Locks, kind.Wets) {
+			if meets(p.acts[i], m.Object, kind.Starts, kind.Tightens, kind.Slackens, kind.Locks, kind.Cleans, kind.Wets) {
 				p.add(i, why)
 			}
 		}
@@ -132,11 +131,11 @@ func (p *planner) cleanAgain(face bench.Object, before int) bool {
 // another; elsewhere, one on the thing itself; and every proof of the machine
 // that it belongs to.
 func (p *planner) void(m bench.Move) {
-	why := "judged with this in place, which comes off: " + m.Object.String()
+	why := "judged while this was on: " + m.Object.String()
 	verbs := []kind.Verb{kind.Joins, kind.PutsOn}
 	parts := append([]bench.Object{m.Object}, m.With...)
 	if m.Object.Node.Is(entry.Fastening) {
-		why = "judged with this tight, which is undone: " + m.Object.String()
+		why = "judged while this was tight: " + m.Object.String()
 		verbs = []kind.Verb{kind.Tightens}
 		parts = stack(m.Object)
 	}
@@ -255,7 +254,7 @@ func (p *planner) follow(i int) {
 		}
 		switch {
 		case does(b.Step, kind.WorksOut, kind.Picks), looks(b.Step):
-			p.add(j, "rests on "+a.Step.Key())
+			p.add(j, "it rests on step "+a.Step.Number)
 		case does(b.Step, kind.Joins) && p.differ[i]:
 			p.add(j, "the pieces are others")
 		}
@@ -347,7 +346,7 @@ func (p *planner) holds() {
 			}
 			for _, key := range keys(r.To.Step, place) {
 				if i := p.actOf(r.To.Step, key); i >= 0 && p.want[i] != "" {
-					p.add(h, "it checks "+(logbook.At{Step: r.To.Step.Key(), Place: key}).String())
+					p.add(h, "it checks step "+r.To.Step.Number)
 				}
 			}
 		}

@@ -30,6 +30,7 @@ type Item struct {
 	Verdict Verdict
 	Why     string // in words, with both numbers where there are two; "" for nothing to say
 	Line    *logbook.Line
+	Follows bool // the verdict follows from what comes off; the revision itself does not ask for it
 }
 
 // Act is a step that is done again, or for the first time.
@@ -51,11 +52,11 @@ type Renewal struct {
 // Empty reports that the revision asks nothing of the build.
 func (p *Plan) Empty() bool { return len(p.Again) == 0 && len(p.WayIn) == 0 && p.Stuck == nil }
 
-// Of lists the items of one verdict, in order.
+// Of lists the items to which the revision itself gives a verdict, in order.
 func (p *Plan) Of(v Verdict) []Item {
 	var all []Item
 	for _, i := range p.Items {
-		if i.Verdict == v {
+		if i.Verdict == v && !i.Follows {
 			all = append(all, i)
 		}
 	}
@@ -105,7 +106,26 @@ func (c *Carried) Plan() *Plan {
 	if len(p.want) > 0 || len(p.off) > 0 {
 		p.grow()
 	}
+	p.followed()
 	return p.Plan
+}
+
+// followed gives the steps on record that follow from what comes off their verdict.
+func (p *planner) followed() {
+	for k := range p.Items {
+		item := &p.Items[k]
+		i := p.actOf(item.Step, item.Place)
+		if item.Verdict != AsItWas || i < 0 || p.want[i] == "" || p.acts[i].Step != item.Step {
+			continue
+		}
+		item.Verdict, item.Why, item.Follows = DoAgain, p.want[i], true
+		switch {
+		case does(item.Step, kind.Stops):
+			item.Verdict = Release
+		case looks(item.Step):
+			item.Verdict = ReadAgain
+		}
+	}
 }
 
 // Acts are the steps of this build in the order of the work; of those that a
@@ -151,7 +171,7 @@ func (p *planner) verdicts() {
 				if v >= Release && p.undone(i) && !p.used(i) {
 					v, why = AsItWas, "what it did has been undone since"
 				}
-				p.Items = append(p.Items, Item{a.Step, key, v, why, p.records[s].fact.Line})
+				p.Items = append(p.Items, Item{Step: a.Step, Place: key, Verdict: v, Why: why, Line: p.records[s].fact.Line})
 				if v >= Release {
 					p.ask(i, why)
 				}
@@ -168,7 +188,7 @@ func (p *planner) verdicts() {
 			} else {
 				p.ask(i, "new in this revision")
 			}
-			p.Items = append(p.Items, Item{a.Step, a.Place, v, why, nil})
+			p.Items = append(p.Items, Item{Step: a.Step, Place: a.Place, Verdict: v, Why: why})
 		}
 	}
 	for _, r := range p.gone {
@@ -177,7 +197,7 @@ func (p *planner) verdicts() {
 			why += "; what it fitted comes off"
 			p.off = append(p.off, objects...)
 		}
-		p.Items = append(p.Items, Item{r.old, r.fact.Line.Place, Gone, why, r.fact.Line})
+		p.Items = append(p.Items, Item{Step: r.old, Place: r.fact.Line.Place, Verdict: Gone, Why: why, Line: r.fact.Line})
 	}
 }
 

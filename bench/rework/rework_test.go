@@ -220,7 +220,7 @@ func TestATightenedLimitThatOneEngineMeetsAndTheOtherDoesNot(t *testing.T) {
 	p = plan(t, bad, n)
 	var verdicts []string
 	for _, i := range p.Items {
-		if i.Verdict != rework.AsItWas {
+		if i.Verdict != rework.AsItWas && !i.Follows {
 			verdicts = append(verdicts, i.Step.Key()+": "+i.Verdict.String()+": "+i.Why)
 		}
 	}
@@ -377,7 +377,7 @@ func TestARevisionThatNobodyCanShow(t *testing.T) {
 	b := book(t, m, "crankcase.clean.casting")
 	n := load(t, edit(t, sedge(t), aftTorque, `torque          = "23.5 N·m ± 5 %"`))
 	_, err := rework.Make(n, b.Log, issued(n))
-	require.ErrorContains(t, err, "the logbook follows revision B (")
+	require.ErrorContains(t, err, "the logbook follows revision D (")
 }
 
 var update = flag.Bool("update", false, "rewrite goldens")
@@ -401,12 +401,14 @@ func TestGoldens(t *testing.T) {
 		v, err := jsonschema.UnmarshalJSON(strings.NewReader(string(p.JSON())))
 		require.NoError(t, err)
 		require.NoError(t, schema.Validate(v))
-		file := filepath.Join("testdata", name+".txt")
-		if *update {
-			require.NoError(t, os.WriteFile(file, []byte(p.Text()), 0o644))
+		for ext, got := range map[string]string{".txt": p.Text(), ".md": p.Markdown()} {
+			file := filepath.Join("testdata", name+ext)
+			if *update {
+				require.NoError(t, os.WriteFile(file, []byte(got), 0o644))
+			}
+			want, err := os.ReadFile(file)
+			require.NoError(t, err)
+			require.Equal(t, string(want), got, file)
 		}
-		want, err := os.ReadFile(file)
-		require.NoError(t, err)
-		require.Equal(t, string(want), p.Text(), name)
 	}
 }

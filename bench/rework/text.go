@@ -1,9 +1,6 @@
 package rework
 
 import (
-	"bytes"
-	_ "embed"
-	"encoding/json"
 	"fmt"
 	"strings"
 
@@ -11,7 +8,6 @@ import (
 	"fettle/bench/logbook"
 	"fettle/lang/entry"
 	"fettle/lang/kind"
-	"fettle/lang/model"
 )
 
 // Caution stands over every plan that tells somebody to do work.
@@ -44,6 +40,13 @@ func (p *Plan) Text() string {
 			b.WriteString(": " + r.Why + "\n")
 		}
 	}
+	if needs := p.Needs(); len(needs) > 0 {
+		b.WriteString("\nHAVE READY\n")
+		for _, n := range needs {
+			fmt.Fprintf(&b, "  %s, for %s\n", n.Supply.Title(), strings.Join(n.steps(), ", "))
+		}
+	}
+	titles := p.titles()
 	if len(p.Again) > 0 {
 		b.WriteString("\nTHEN DO, IN THIS ORDER\n")
 		for i, a := range p.Again {
@@ -51,11 +54,11 @@ func (p *Plan) Text() string {
 			if a.Asked {
 				mark = "*"
 			}
-			fmt.Fprintf(&b, " %s%3d  %s %s\n        %s\n", mark, i+1, a.Step.Number, title(a.Step, a.Place), a.Why)
+			fmt.Fprintf(&b, " %s%3d  %s %s\n        %s\n", mark, i+1, a.Step.Number, titles.of(a.Step, a.Place), a.Why)
 		}
 		b.WriteString("  * asked by the revision; the others follow from what comes off\n")
 	}
-	p.verdictsText(&b)
+	p.verdictsText(&b, titles)
 	return strings.Map(printable, b.String())
 }
 
@@ -82,32 +85,38 @@ func (p *Plan) wayInText(b *strings.Builder) {
 	}
 }
 
-func (p *Plan) verdictsText(b *strings.Builder) {
+func (p *Plan) verdictsText(b *strings.Builder, t titles) {
 	for _, v := range []Verdict{DoNew, DoAgain, ReadAgain, Release, Gone} {
 		if list := p.Of(v); len(list) > 0 {
 			fmt.Fprintf(b, "\n%s\n", strings.ToUpper(v.String()))
-			for _, i := range list {
-				i.text(b)
-			}
+			t.list(b, list)
 		}
 	}
-	said := 0
-	for _, i := range p.Of(AsItWas) {
-		if i.Why == "" {
-			continue
-		}
-		if said++; said == 1 {
-			b.WriteString("\nCHANGED, AND STILL AS IT SHOULD BE\n")
-		}
-		i.text(b)
+	still := p.still()
+	if len(still) > 0 {
+		b.WriteString("\nCHANGED, AND STILL AS IT SHOULD BE\n")
+		t.list(b, still)
 	}
-	if n := len(p.Of(AsItWas)) - said; n > 0 && !p.Empty() {
+	if n := len(p.Of(AsItWas)) - len(still); n > 0 && !p.Empty() {
 		fmt.Fprintf(b, "\n%s on record are as they were. Nothing is marked as done for you.\n", count(n, "other step"))
 	}
 }
 
-func (i *Item) text(b *strings.Builder) {
-	fmt.Fprintf(b, "  %s %s\n      %s\n", i.Step.Number, title(i.Step, i.Place), i.Why)
+// still lists what changed and asks nothing.
+func (p *Plan) still() []Item {
+	var all []Item
+	for _, i := range p.Of(AsItWas) {
+		if i.Why != "" {
+			all = append(all, i)
+		}
+	}
+	return all
+}
+
+func (t titles) list(b *strings.Builder, items []Item) {
+	for _, g := range grouped(items) {
+		fmt.Fprintf(b, "  %s %s\n      %s\n", g.step.Number, t.group(g), g.why)
+	}
 }
 
 // letters are the revisions that the build has followed, in order.
@@ -139,18 +148,6 @@ func verb(m bench.Move) string {
 	return "take off"
 }
 
-// title is what a step says to do, with its place where that is not in it.
-func title(s *model.Step, place string) string {
-	t := s.Title()
-	if s.Text("title") != nil {
-		t = strings.ReplaceAll(t, "«…»", "…")
-	}
-	if place != "" {
-		t += " (" + place + ")"
-	}
-	return t
-}
-
 func objects(list []bench.Object) []string {
 	var all []string
 	for _, o := range list {
@@ -173,92 +170,4 @@ func printable(r rune) rune {
 		return -1
 	}
 	return r
-}
-
-// Schema is the JSON Schema of what JSON gives.
-//
-//go:embed schema.json
-var Schema string
-
-type codedPlan struct {
-	Serial   string       `json:"serial"`
-	Revision string       `json:"revision"`
-	Digest   string       `json:"digest"`
-	Steps    []codedItem  `json:"steps"`
-	WayIn    []codedMove  `json:"way_in"`
-	Remove   []string     `json:"remove,omitempty"`
-	Renew    []codedRenew `json:"renew"`
-	Again    []codedAct   `json:"again"`
-	Stuck    string       `json:"stuck,omitempty"`
-}
-
-type codedItem struct {
-	Step    string `json:"step"`
-	Place   string `json:"place,omitempty"`
-	Verdict string `json:"verdict"`
-	Why     string `json:"why,omitempty"`
-	Line    string `json:"line,omitempty"`
-}
-
-type codedMove struct {
-	Do     string   `json:"do"`
-	Object string   `json:"object"`
-	With   []string `json:"with,omitempty"`
-	Seals  []string `json:"seals,omitempty"`
-}
-
-type codedRenew struct {
-	Part   string `json:"part"`
-	Place  string `json:"place,omitempty"`
-	Number string `json:"number,omitempty"`
-	Count  int    `json:"count"`
-	Why    string `json:"why"`
-}
-
-type codedAct struct {
-	Step  string `json:"step"`
-	Place string `json:"place,omitempty"`
-	Why   string `json:"why"`
-	Asked bool   `json:"asked"`
-}
-
-var verdictCodes = [...]string{"as-it-was", "gone", "release-again", "read-again", "do-again", "new"}
-
-// JSON is the plan for machines, as FORMAT.md describes.
-func (p *Plan) JSON() []byte {
-	out := codedPlan{p.State.Start.Serial, p.Manual.Plain("revision"), p.Digest, []codedItem{}, []codedMove{}, objects(p.Remove), []codedRenew{}, []codedAct{}, ""}
-	for _, i := range p.Items {
-		k := codedItem{Step: i.Step.Key(), Place: i.Place, Verdict: verdictCodes[i.Verdict], Why: i.Why}
-		if i.Line != nil {
-			k.Line = i.Line.Sum
-		}
-		out.Steps = append(out.Steps, k)
-	}
-	for _, m := range p.WayIn {
-		out.WayIn = append(out.WayIn, codedMove{verb(m), m.Object.Node.Address + placed(m.Object.Place), objects(m.With), objects(m.Seals)})
-	}
-	for _, r := range p.Renew {
-		out.Renew = append(out.Renew, codedRenew{r.Object.Node.Address, r.Object.Place, r.Number, r.Count, r.Why})
-	}
-	for _, a := range p.Again {
-		out.Again = append(out.Again, codedAct{a.Step.Key(), a.Place, a.Why, a.Asked})
-	}
-	if p.Stuck != nil {
-		out.Stuck = p.Stuck.Object.String() + " " + p.Stuck.Why
-	}
-	var b bytes.Buffer
-	e := json.NewEncoder(&b)
-	e.SetEscapeHTML(false)
-	e.SetIndent("", " ")
-	if err := e.Encode(out); err != nil {
-		panic("internal error: " + err.Error()) // strings always encode
-	}
-	return b.Bytes()
-}
-
-func placed(place string) string {
-	if place == "" {
-		return ""
-	}
-	return `["` + place + `"]`
 }
