@@ -26,7 +26,9 @@ var (
 
 // known are the classes that fall short of the target, with the reason. They are
 // printed; one that no longer falls short must go.
-var known = map[string]string{}
+var known = map[string]string{
+	"words: title with several actions": `"Set the gap, and check the gap" is not found; of all mutants 96 % are, of the sample 93 %`,
+}
 
 // The rules find what they are for, where it is, and say little else.
 func TestFaultsAreFound(t *testing.T) {
@@ -65,7 +67,7 @@ func TestFaultsAreFound(t *testing.T) {
 			t.Errorf("%s: %s\n%s", name, short, tally.Detail())
 		case short != "":
 			t.Logf("%s: %s", name, short)
-		case reason != "" && *manual == "" && !*cases && tally.Mutants > 0:
+		case reason != "" && *manual == "" && !*cases && !*all && tally.Mutants > 0:
 			t.Errorf("%s no longer falls short; take it off the list", name)
 		}
 	}

@@ -53,11 +53,7 @@ func severalActions(w *Workshop) {
 		if t := s.Text("title"); t == nil || strings.Contains(s.Plain("title"), "«") || strings.ContainsAny(s.Plain("title"), ",:") || strings.Contains(s.Plain("title"), " and ") {
 			return
 		}
-		adds := more[i%len(more)]
-		if s.Kind == kind.Adjust && strings.Contains(adds, "check") {
-			adds = more[0] // setting a thing and checking it is what the step is
-		}
-		w.Put(Set(s.Node, "title", quote(s.Plain("title")+adds)), "%q%s", s.Title(), adds)
+		w.Put(Set(s.Node, "title", quote(s.Plain("title")+more[i%len(more)])), "%q%s", s.Title(), more[i%len(more)])
 	})
 }
 
