@@ -58,6 +58,7 @@ type codedAct struct {
 	Place string `json:"place,omitempty"`
 	Why   string `json:"why"`
 	Asked bool   `json:"asked"`
+	Cured string `json:"cured,omitempty"`
 }
 
 var verdictCodes = [...]string{"as-it-was", "gone", "release-again", "read-again", "do-again", "new"}
@@ -86,7 +87,7 @@ func (p *Plan) JSON() []byte {
 		out.Supplies = append(out.Supplies, k)
 	}
 	for _, a := range p.Again {
-		out.Again = append(out.Again, codedAct{a.Step.Key(), a.Place, a.Why, a.Asked})
+		out.Again = append(out.Again, codedAct{a.Step.Key(), a.Place, a.Why, a.Asked, a.First})
 	}
 	if p.Stuck != nil {
 		out.Stuck = p.Stuck.Object.String() + " " + p.Stuck.Why

@@ -40,7 +40,7 @@ func (p *planner) grow() {
 	}
 	for _, i := range p.wanted() {
 		a := p.acts[i]
-		p.Again = append(p.Again, Act{a.Step, a.Place, p.want[i], p.asked[i]})
+		p.Again = append(p.Again, Act{a.Step, a.Place, p.want[i], p.asked[i], p.uncured[i]})
 	}
 	p.renewals()
 }
@@ -246,6 +246,9 @@ func (p *planner) follow(i int) {
 	}
 	for j := i + 1; j < len(p.acts); j++ {
 		b := p.acts[j]
+		if does(a.Step, kind.Sets) && does(b.Step, kind.Reads) && overlap(objectsOf(a, "on"), objectsOf(b, "on")) {
+			p.add(j, "it reads what is set again at step "+a.Step.Number)
+		}
 		if does(a.Step, kind.Heats) && slices.ContainsFunc(b.Step.Refs("until", b.Place), func(r model.Ref) bool { return r.To == a.Step.Node }) {
 			p.add(j, a.Step.Title()+" is done again")
 		}

@@ -78,7 +78,11 @@ func (p *Plan) stepsMarkdown(b *strings.Builder) {
 		if a.Asked {
 			said = "**" + said + "**"
 		}
-		fmt.Fprintf(b, "%d. [ ] %s (%s)\n", i+1, said, escape(a.Why))
+		fmt.Fprintf(b, "%d. [ ] %s (%s)", i+1, said, escape(a.Why))
+		if a.First != "" {
+			b.WriteString(" Before it, this must have cured: " + escape(a.First) + ".")
+		}
+		b.WriteByte('\n')
 	}
 	list := func(title string, items []Item) {
 		if len(items) == 0 {

@@ -106,3 +106,13 @@ func between(a bench.Act) bool {
 	}
 	return false
 }
+
+// overlap reports that two lists share a thing, or name the whole of one and a
+// face of it.
+func overlap(a, b []bench.Object) bool {
+	return slices.ContainsFunc(a, func(x bench.Object) bool {
+		return slices.ContainsFunc(b, func(y bench.Object) bool {
+			return alike(x, y) && (x.Sub == "" || y.Sub == "" || x.Name == y.Name)
+		})
+	})
+}

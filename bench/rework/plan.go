@@ -38,7 +38,8 @@ type Act struct {
 	Step  *model.Step
 	Place string
 	Why   string
-	Asked bool // by the revision itself; else it follows from what comes off
+	Asked bool   // by the revision itself; else it follows from what comes off
+	First string // what must have cured before it, in words; "" for nothing
 }
 
 // Renewal is a part that is spent or replaced.
@@ -66,16 +67,17 @@ func (p *Plan) Of(v Verdict) []Item {
 // planner works a plan out.
 type planner struct {
 	*Plan
-	acts   []bench.Act // the work of this build under the new revision
-	at     map[slot]int
-	want   map[int]string // acts to do, with why
-	asked  map[int]bool
-	off    []bench.Object       // that come off whatever is done again
-	fresh  map[*model.Node]bool // parts of another number
-	differ map[int]bool         // picks whose pieces are others now
-	last   int                  // the last act on record under another revision; -1
-	since  *then                // that revision
-	spent  []bench.Renewal      // on the way in
+	acts    []bench.Act // the work of this build under the new revision
+	at      map[slot]int
+	want    map[int]string // acts to do, with why
+	asked   map[int]bool
+	off     []bench.Object       // that come off whatever is done again
+	fresh   map[*model.Node]bool // parts of another number
+	differ  map[int]bool         // picks whose pieces are others now
+	last    int                  // the last act on record under another revision; -1
+	since   *then                // that revision
+	spent   []bench.Renewal      // on the way in
+	uncured map[int]string       // what must cure first, by act
 }
 
 // Make works out what a manual asks of a build. The error is that of Carry.

@@ -21,8 +21,9 @@ func (p *planner) execute() []bench.Breach {
 		steps = append(steps, p.acts[i])
 	}
 	var out []bench.Breach
+	p.uncured = map[int]string{}
 	for _, b := range s.DoAll(steps) {
-		if !p.expected(b) {
+		if !p.expected(b) && !p.cures(b) {
 			out = append(out, b)
 		}
 	}
@@ -52,6 +53,9 @@ func (p *planner) expected(b bench.Breach) bool {
 	if b.What == bench.HoldAfterItsStep || b.What == bench.BranchCannotBeDone {
 		return true
 	}
+	if b.What == bench.NotStarted && len(b.Objects) > 0 && len(b.Objects[0].Node.AllRefs("fasteners")) == 0 {
+		return true // it goes back with its part
+	}
 	bought := b.What == bench.SpentUsedAgain || b.What == bench.MoreThanKit || b.What == bench.FittedTwice // the second of two that are bought
 	if !bought || len(b.Objects) == 0 {
 		return false
@@ -66,9 +70,34 @@ func (p *planner) expected(b bench.Breach) bool {
 	return p.fresh[o.Node]
 }
 
+// cures notes what must cure before an act and for which the manual has no wait
+// that is done by now: what was laid on the way to where the engine stands.
+func (p *planner) cures(b bench.Breach) bool {
+	if b.What != bench.RunUncured || len(b.Objects) == 0 || b.Step == nil {
+		return false
+	}
+	laid := b.Objects[0]
+	for i, a := range p.acts {
+		if p.Carried.done(a.Step, a.Place) && p.want[i] == "" && waitsFor(a.Step, a.Place, laid.Node) {
+			return false // repair wants it
+		}
+	}
+	if i := p.actOf(b.Step, b.Place); i >= 0 {
+		if p.uncured[i] != "" {
+			p.uncured[i] += ", "
+		}
+		p.uncured[i] += laid.String()
+	}
+	return true
+}
+
+func waitsFor(s *model.Step, place string, n *model.Node) bool {
+	return slices.ContainsFunc(s.Refs("until", place), func(r model.Ref) bool { return r.To == n })
+}
+
 // repair wants the steps whose lack the bench has found; false where it knows of none.
 func (p *planner) repair(found []bench.Breach) bool {
-	n := len(p.want)
+	n := len(p.want) + len(p.off)
 	for _, b := range found {
 		at := len(p.acts)
 		if b.Step != nil {
@@ -79,6 +108,10 @@ func (p *planner) repair(found []bench.Breach) bool {
 		}
 		o := b.Objects[0]
 		switch b.What {
+		case bench.Covered: // out of reach only once other things are on again
+			if len(b.Objects) > 1 && !slices.Contains(p.off, b.Objects[1]) {
+				p.off = append(p.off, b.Objects[1])
+			}
 		case bench.NotCleaned, bench.Dirtied:
 			p.cleanAgain(o, at)
 		case bench.WrongLubricant:
@@ -97,7 +130,7 @@ func (p *planner) repair(found []bench.Breach) bool {
 			p.wipe(o)
 		case bench.RunUncured, bench.WaitTooShort:
 			for i, a := range p.acts {
-				if slices.ContainsFunc(a.Step.Refs("until", a.Place), func(r model.Ref) bool { return r.To == o.Node }) {
+				if waitsFor(a.Step, a.Place, o.Node) {
 					p.add(i, "it must cure")
 				}
 			}
@@ -115,7 +148,7 @@ func (p *planner) repair(found []bench.Breach) bool {
 			p.holdBefore(at, o)
 		}
 	}
-	return len(p.want) > n
+	return len(p.want)+len(p.off) > n
 }
 
 // each wants the acts before another that do something to an object.

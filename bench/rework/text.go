@@ -55,6 +55,9 @@ func (p *Plan) Text() string {
 				mark = "*"
 			}
 			fmt.Fprintf(&b, " %s%3d  %s %s\n        %s\n", mark, i+1, a.Step.Number, titles.of(a.Step, a.Place), a.Why)
+			if a.First != "" {
+				fmt.Fprintf(&b, "        before it, this must have cured: %s\n", a.First)
+			}
 		}
 		b.WriteString("  * asked by the revision; the others follow from what comes off\n")
 	}
