@@ -211,3 +211,36 @@ func TestBuilds(t *testing.T) {
 		require.Equal(t, string(want), p.Text())
 	}
 }
+
+// Once the rework is done, nothing is asked of either engine.
+func TestReworkIsDoneOnce(t *testing.T) {
+	all := editions(t)
+	issued, d := issuedOf(all), all[2].model
+	for _, build := range builds {
+		l, err := logbook.Open(filepath.Join("sedge_2", "builds", build.serial+".log"))
+		require.NoError(t, err)
+		was := logbook.StateOf(l).Revision.Digest
+		b := &builder{Book: &logtest.Book{T: t, Manual: issued(was), Digest: was, Log: l, Now: time.Date(2026, 11, 7, 9, 0, 0, 0, time.UTC), By: "TW", Second: "AB",
+			Read: map[string]string{}}, serial: build.serial, issued: issued}
+		b.On = func(m *model.Manual, l *logbook.Log) *logbook.Build {
+			c, err := rework.Carry(m, l, issued)
+			require.NoError(t, err)
+			return c.Build()
+		}
+		p, err := rework.Make(d, b.Log, issued)
+		require.NoError(t, err)
+		first, then := p.Entries()
+		require.Empty(t, first)
+		b.Adopt(d)
+		for _, e := range then {
+			b.Write(e)
+		}
+		for _, a := range p.Again {
+			b.read(bench.Act{Step: a.Step, Place: a.Place}, a.Place)
+			b.Do(a.Step, a.Place)
+		}
+		after, err := rework.Make(d, b.Log, issued)
+		require.NoError(t, err)
+		require.True(t, after.Empty(), "%s: %v", build.serial, after.Again)
+	}
+}
