@@ -53,15 +53,17 @@ renewed, what is done or read again. It marks nothing done.`,
 			switch format {
 			case "text":
 				_, err = fmt.Fprint(c.OutOrStdout(), plan.Text())
+			case "markdown":
+				_, err = fmt.Fprint(c.OutOrStdout(), plan.Markdown())
 			case "json":
 				_, err = c.OutOrStdout().Write(plan.JSON())
 			default:
-				return fmt.Errorf("--format %s: choose text or json", format)
+				return fmt.Errorf("--format %s: choose text, markdown or json", format)
 			}
 			return err
 		},
 	}
-	c.Flags().StringVar(&format, "format", "text", "text or json")
+	c.Flags().StringVar(&format, "format", "text", "text, markdown (a work sheet with boxes) or json")
 	c.Flags().StringVar(&manual, "manual", "", "the manual's folder, which holds the issued revisions (default: NEW)")
 	return c
 }
