@@ -9,5 +9,5 @@ var version = "unreleased"
 
 // commands lists them in the order of the help.
 func commands() []*cobra.Command {
-	return []*cobra.Command{checkCommand(), buildCommand(), calcCommand(), formatCommand(), issueCommand(), diffCommand(), recordCommand(), progressCommand(), reworkCommand(), scheduleCommand(), explainCommand()}
+	return []*cobra.Command{newCommand(), checkCommand(), buildCommand(), calcCommand(), formatCommand(), issueCommand(), diffCommand(), recordCommand(), progressCommand(), reworkCommand(), scheduleCommand(), explainCommand()}
 }

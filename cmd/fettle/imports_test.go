@@ -19,7 +19,7 @@ func TestImportsPointOneWay(t *testing.T) {
 		"bench":  {"calc", "lang", "bench"},
 		"lint":   {"calc", "lang", "bench", "lint"},
 		"render": {"calc", "lang", "bench", "render"},
-		"cmd":    {"calc", "lang", "bench", "lint", "render", "cmd"},
+		"cmd":    {"calc", "lang", "bench", "lint", "render", "procedures", "cmd"},
 	}
 	eachImport(t, func(file, path string) {
 		ours, ok := strings.CutPrefix(path, "fettle/")
